@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+/** Everything that needs Node alone. Tests that need another program live in tests/hosts and run with `npm run test:hosts`. */
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/hosts/**', 'tests/bench/**', 'node_modules/**'],
+    testTimeout: 60_000,
+  },
+});
