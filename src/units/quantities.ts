@@ -29,7 +29,7 @@ const kilopascal = { expression: 'kPa', decimals: 0 } as const;
 const bar = { expression: 'bar', decimals: 2 } as const;
 const megapascal = { expression: 'MPa', decimals: 3 } as const;
 const pascal = { expression: 'Pa', decimals: 0 } as const;
-const inchOfMercury = { expression: 'mmHg * 25.4', decimals: 1 } as const;
+const inchOfMercury = { expression: '3386.389 Pa', decimals: 1 } as const;
 
 const absolutePressures: readonly Unit[] = [
   { symbol: 'psia', names: ['psi abs', 'psi absolute', 'psi a'], reference: 'absolute', ...psi },
@@ -164,11 +164,11 @@ const table = {
       {
         symbol: 'micron',
         names: ['microns', 'µm', 'um', 'um hg', 'µmhg', 'mtorr', 'millitorr'],
-        expression: 'mmHg / 1000',
+        expression: '101325 Pa / 760000',
         decimals: 0,
       },
       { symbol: 'Pa', names: ['pascal'], expression: 'Pa', decimals: 1 },
-      { symbol: 'torr', names: ['mmhg'], expression: 'mmHg', decimals: 3 },
+      { symbol: 'torr', names: ['mmhg'], expression: '101325 Pa / 760', decimals: 3 },
       { symbol: 'mbar', names: ['hpa'], expression: 'hPa', decimals: 3 },
     ],
   },
