@@ -1,0 +1,30 @@
+import { CalcError } from '../errors.ts';
+
+const seaLevelPressurePa = 101_325;
+const seaLevelTemperatureK = 288.15;
+const lapseRateKPerM = 0.0065;
+const exponent = 5.25588;
+
+export const lowestElevationM = -500;
+export const highestElevationM = 6000;
+
+/**
+ * Pressure of the standard atmosphere at an elevation.
+ * p = p0 (1 - L h / T0)^(g M / (R L))
+ *
+ * @param elevationM - above sea level [m], -500 to 6000
+ * @returns absolute pressure [Pa]
+ * @throws CalcError out-of-range
+ * @source U.S. Standard Atmosphere 1976, troposphere
+ */
+export function standardAtmospherePa(elevationM: number): number {
+  if (!(elevationM >= lowestElevationM && elevationM <= highestElevationM)) {
+    throw new CalcError('elevation is outside the range of the service', {
+      code: 'out-of-range',
+      parameter: 'elevation',
+      received: `${String(elevationM)} m`,
+      limit: `${String(lowestElevationM)} to ${String(highestElevationM)} m`,
+    });
+  }
+  return seaLevelPressurePa * (1 - (lapseRateKPerM * elevationM) / seaLevelTemperatureK) ** exponent;
+}
