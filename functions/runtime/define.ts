@@ -55,12 +55,7 @@ export interface RefrigerantParameter extends Described, MayBeLeftOut {
 }
 
 export type ScalarParameter =
-  | NumberParameter
-  | TextParameter
-  | ChoiceParameter
-  | YesNoParameter
-  | DateParameter
-  | RefrigerantParameter;
+  NumberParameter | TextParameter | ChoiceParameter | YesNoParameter | DateParameter | RefrigerantParameter;
 
 /** A whole range taken together, in reading order; blank cells become undefined, so that positions keep their meaning. */
 export interface ListParameter extends Described, MayBeLeftOut {

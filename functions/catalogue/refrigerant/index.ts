@@ -1,0 +1,3 @@
+export { sattemp } from './sattemp.ts';
+export { satpressure } from './satpressure.ts';
+export { glide } from './glide.ts';

@@ -1,0 +1,55 @@
+import { CalcError } from '../../src/errors.ts';
+import type { Argument, CellInput } from './cells.ts';
+
+export type Range = readonly (readonly CellInput[])[];
+
+export function isRange(value: Argument): value is Range {
+  return Array.isArray(value);
+}
+
+/** Hosts hand a single cell over as [[v]]; an empty range is a blank. */
+export function unwrapSingle(value: Argument): Argument {
+  if (!isRange(value)) return value;
+  if (value.length === 0 || (value.length === 1 && value[0]?.length === 0)) return null;
+  if (value.length === 1 && value[0]?.length === 1) return value[0][0];
+  return value;
+}
+
+export interface Shape {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** The shape of a cell-by-cell result, or undefined when every argument is one cell. @throws CalcError invalid-argument */
+export function broadcastShape(values: readonly Argument[], id: string): Shape | undefined {
+  let rows = 1;
+  let columns = 1;
+  let any = false;
+  for (const value of values) {
+    if (!isRange(value)) continue;
+    any = true;
+    rows = stretch(rows, value.length, id);
+    columns = stretch(columns, Math.max(...value.map((row) => row.length)), id);
+  }
+  return any ? { rows, columns } : undefined;
+}
+
+function stretch(size: number, next: number, id: string): number {
+  if (size === 1 || size === next) return next;
+  if (next === 1) return size;
+  throw new CalcError(
+    `the ranges given to ${id} do not fit together: ${String(size)} and ${String(next)} cells long`,
+    {
+      code: 'invalid-argument',
+      received: `${String(size)} and ${String(next)} cells`,
+      limit: 'ranges of one size, or single cells',
+    },
+  );
+}
+
+/** The cell of an argument that belongs to a place in the result; single rows, columns and cells are repeated. */
+export function cellAt(value: Argument, row: number, column: number): CellInput {
+  if (!isRange(value)) return value;
+  const line = value[value.length === 1 ? 0 : row] ?? [];
+  return line[line.length === 1 ? 0 : column];
+}

@@ -1,0 +1,10 @@
+export type { CallArguments } from './call.ts';
+export { callFunction } from './call.ts';
+export type { Argument, CellInput, CellOutput, Outcome } from './cells.ts';
+export { HostError, isBlank } from './cells.ts';
+export { cellErrorOf } from './cell-errors.ts';
+export { defineFunction } from './define.ts';
+export type { FunctionDeclaration, Parameter } from './define.ts';
+export { families } from './families.ts';
+export type { RegisteredFunction } from './registry.ts';
+export { Registry } from './registry.ts';
