@@ -168,7 +168,7 @@ function readArguments(
       args[name] = isBlank(cell) ? valueWhenBlank(parameter) : coerceCell(name, parameter, cell, reader);
     }
   }
-  return { args, context: { atmospherePa: reader.atmospherePa }, reader };
+  return { args, context: reader, reader };
 }
 
 const seaLevelPa = standardAtmospherePa(0);

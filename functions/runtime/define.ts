@@ -3,6 +3,7 @@ import type { Refrigerant } from '../../src/refrigerants/index.ts';
 import type { Quantity } from '../../src/units/quantities.ts';
 import type { CellInput } from './cells.ts';
 import type { Family } from './families.ts';
+import type { UnitSystem } from './unit-system.ts';
 
 interface Described {
   /** One or two plain sentences a user sees in the host's help. Units are added from the quantity. */
@@ -127,6 +128,8 @@ type Computed<R extends Returns> = R extends { kind: 'number' | 'date' }
 export interface Context {
   /** Local atmosphere [Pa] at the call's elevation, standard atmosphere. */
   readonly atmospherePa: number;
+  /** In which units plain numbers of the call are read: for tables, which arrive as they are. */
+  readonly units: UnitSystem;
 }
 
 export interface Example {
