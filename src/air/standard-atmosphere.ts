@@ -9,8 +9,17 @@ export const lowestElevationM = -500;
 export const highestElevationM = 6000;
 
 /**
+ * Temperature of the standard atmosphere at an elevation, T0 - L h [K].
+ *
+ * @source U.S. Standard Atmosphere 1976, troposphere
+ */
+export function standardAtmosphereTemperatureK(elevationM: number): number {
+  return seaLevelTemperatureK - lapseRateKPerM * elevationM;
+}
+
+/**
  * Pressure of the standard atmosphere at an elevation.
- * p = p0 (1 - L h / T0)^(g M / (R L))
+ * p = p0 (T(h) / T0)^(g M / (R L)), T(h) = T0 - L h
  *
  * @param elevationM - above sea level [m], -500 to 6000
  * @returns absolute pressure [Pa]
@@ -26,5 +35,5 @@ export function standardAtmospherePa(elevationM: number): number {
       limit: `${String(lowestElevationM)} to ${String(highestElevationM)} m`,
     });
   }
-  return seaLevelPressurePa * (1 - (lapseRateKPerM * elevationM) / seaLevelTemperatureK) ** exponent;
+  return seaLevelPressurePa * (standardAtmosphereTemperatureK(elevationM) / seaLevelTemperatureK) ** exponent;
 }

@@ -72,7 +72,7 @@ function referencePa(unit: Unit, atmospherePa: number): number {
 /** Value in a unit → SI. Gauge pressures become absolute with the given atmosphere [Pa]. */
 export function toSi(value: number, unit: Unit, atmospherePa: number): number {
   const { factor, offset } = conversionOf(unit.expression);
-  const si = (value + offset) * factor;
+  const si = (value + offset - (unit.zero ?? 0)) * factor;
   return (unit.downwards ? -si : si) + referencePa(unit, atmospherePa);
 }
 
@@ -80,7 +80,7 @@ export function toSi(value: number, unit: Unit, atmospherePa: number): number {
 export function fromSi(si: number, unit: Unit, atmospherePa: number): number {
   const { factor, offset } = conversionOf(unit.expression);
   const counted = si - referencePa(unit, atmospherePa);
-  return (unit.downwards ? -counted : counted) / factor - offset;
+  return (unit.downwards ? -counted : counted) / factor - offset + (unit.zero ?? 0);
 }
 
 const unitsByName = new Map<string, Unit>();

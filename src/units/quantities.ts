@@ -12,6 +12,8 @@ export interface Unit {
   readonly reference?: 'gauge' | 'absolute';
   /** Pressure only: counted downwards from the atmosphere ("20 inHg vac"). */
   readonly downwards?: true;
+  /** What the unit reads where the SI unit reads zero, when their zero points differ for this quantity. */
+  readonly zero?: number;
   /** Decimals that make sense when a figure is written into a sentence. */
   readonly decimals: number;
 }
@@ -322,6 +324,16 @@ const table = {
     metric: 'kJ/kg',
     units: [
       { symbol: 'Btu/lb', expression: 'BTU / lb', decimals: 2 },
+      { symbol: 'kJ/kg', expression: 'kJ / kg', decimals: 2 },
+    ],
+  },
+  /** Counted from dry air at 0 degC in kJ/kg and from dry air at 0 degF in Btu/lb: 0.240 Btu/(lb degF) over 32 degF apart. */
+  airEnthalpy: {
+    si: 'J/kg',
+    us: 'Btu/lb',
+    metric: 'kJ/kg',
+    units: [
+      { symbol: 'Btu/lb', expression: 'BTU / lb', zero: 7.68, decimals: 2 },
       { symbol: 'kJ/kg', expression: 'kJ / kg', decimals: 2 },
     ],
   },
