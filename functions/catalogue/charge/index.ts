@@ -1,1 +1,4 @@
-export {};
+export { readmass } from './readmass.ts';
+export { chargefound } from './chargefound.ts';
+export { chargeroom } from './chargeroom.ts';
+export { nextstep } from './nextstep.ts';
