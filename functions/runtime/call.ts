@@ -100,7 +100,7 @@ function callCell(
     const at = (index: number): CellInput => cellAt(values[index], row, column);
     const read = readArguments(declaration, parameters, values, at);
     if (read instanceof HostError || read instanceof CalcError || read === '') return read;
-    const result = declaration.compute(read.args as never, read.context) as unknown;
+    const result = declaration.compute(read.args, read.context) as unknown;
     return outputOf(declaration.returns, result, read.reader);
   } catch (error) {
     return asCalcError(error);
@@ -122,7 +122,7 @@ function callOnce(declaration: RegisteredFunction, values: readonly Argument[]):
   };
   const read = readArguments(declaration, parameters, values, at);
   if (read instanceof HostError || read instanceof CalcError || read === '') return read;
-  const rows = declaration.compute(read.args as never, read.context) as never;
+  const rows = declaration.compute(read.args, read.context) as never;
   return declaration.returns.kind === 'table'
     ? tableOutput(declaration.returns.columns, rows, read.reader)
     : [];

@@ -22,3 +22,12 @@ export type Outcome = CellOutput | CellOutput[][];
 export function isBlank(cell: CellInput): cell is null | undefined | '' {
   return cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '');
 }
+
+/** A cell as text for a message. */
+export function cellText(cell: CellInput): string {
+  if (cell instanceof Date)
+    return Number.isNaN(cell.getTime()) ? 'an impossible date' : cell.toISOString().slice(0, 10);
+  if (cell instanceof HostError) return String(cell.original);
+  if (cell instanceof Error) return cell.message;
+  return String(cell);
+}

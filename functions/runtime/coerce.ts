@@ -2,7 +2,7 @@ import { CalcError } from '../../src/errors.ts';
 import { findRefrigerant } from '../../src/refrigerants/index.ts';
 import { fromSi, toSi } from '../../src/units/conversion.ts';
 import type { CellInput } from './cells.ts';
-import { isBlank } from './cells.ts';
+import { cellText, isBlank } from './cells.ts';
 import { dayOfDate, dayOfSerial, readDay } from './dates.ts';
 import type { ChoiceParameter, NumberParameter, ScalarParameter } from './define.ts';
 import { readQuantity } from './read-quantity.ts';
@@ -118,10 +118,10 @@ function coerceChoice(name: string, parameter: ChoiceParameter, cell: CellInput)
   const choice = parameter.choices.find((candidate) => folded(candidate) === wanted);
   if (choice !== undefined) return choice;
   const limit = parameter.choices.join(', ');
-  throw new CalcError(`${name} must be one of: ${limit}; received "${String(cell)}"`, {
+  throw new CalcError(`${name} must be one of: ${limit}; received "${cellText(cell)}"`, {
     code: 'invalid-argument',
     parameter: name,
-    received: String(cell),
+    received: cellText(cell),
     limit,
   });
 }
@@ -151,7 +151,7 @@ function coerceDate(name: string, cell: CellInput): number {
 }
 
 function wrongKind(name: string, cell: CellInput, wanted: string): CalcError {
-  const received = isBlank(cell) ? 'nothing' : `"${String(cell)}"`;
+  const received = isBlank(cell) ? 'nothing' : `"${cellText(cell)}"`;
   return new CalcError(`${name} must be ${wanted}; received ${received}`, {
     code: 'invalid-argument',
     parameter: name,

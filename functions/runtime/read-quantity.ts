@@ -7,6 +7,8 @@ import { quantities } from '../../src/units/quantities.ts';
 const term =
   /([+-]?)\s*(?:(\d+)\s+(\d+\s*\/\s*\d+)|(\d+\s*\/\s*\d+)|(\d+\.?\d*(?:e[+-]?\d+)?|\.\d+(?:e[+-]?\d+)?))\s*((?:(?![\s,]+[+-]?[.\d])[^])*)[\s,]*/iy;
 const startsLikeNumber = /^[+-]?[.\d]/;
+/** The unit in front of a second number written without a gap: the "lb" of "lb4oz". */
+const gluedUnit = /^[^\d.+-]+\.?(?=\.?\d)/;
 
 const fluidOunce = /\b(fl\.?\s*oz|floz|oz\.?\s*fl|fluid\s*(oz|ounces?))/i;
 
@@ -31,7 +33,7 @@ export function readQuantity(
       quantity,
     );
   }
-  const parts = splitTerms(text.trim().replace(/[−–]/g, '-'));
+  const parts = splitTerms(text.trim().replace(/[−–]/g, '-'), quantity);
   if (parts.length === 0) throw wrong(parameter, text, 'a number', quantity);
   const [first] = parts;
   if (parts.length === 1 && first) {
@@ -47,6 +49,7 @@ export function readQuantity(
       throw wrong(parameter, text, 'one number with one unit', quantity);
     }
     if (index === 0 && value < 0) sign = -1;
+    if (index > 0 && value < 0) throw wrong(parameter, text, 'one number, or numbers to add up', quantity);
     total += toSi(Math.abs(value), known, atmospherePa);
   });
   return sign * total;
@@ -58,21 +61,24 @@ interface Term {
 }
 
 /** No terms at all when any part of the text is not a number with an optional unit. */
-function splitTerms(text: string): readonly Term[] {
+function splitTerms(text: string, quantity: Quantity): readonly Term[] {
   const found: Term[] = [];
   let position = 0;
   while (position < text.length) {
     term.lastIndex = position;
     const match = term.exec(text);
     if (!match) return [];
-    const [, sign, whole, mixed, alone, number, unit = ''] = match;
-    if (startsLikeNumber.test(unit)) return [];
+    const [, sign, whole, mixed, alone, number, written = ''] = match;
+    if (startsLikeNumber.test(written)) return [];
+    // A digit may belong to the unit, as in "m3/h"; only what is no unit as a whole is cut.
+    const glued = findUnit(quantity, written) ? null : gluedUnit.exec(written);
+    const unit = glued ? glued[0] : written;
     let value = Number(number ?? 0);
     if (mixed !== undefined) value = Number(whole) + readFraction(mixed);
     if (alone !== undefined) value = readFraction(alone);
     if (!Number.isFinite(value)) return [];
     found.push({ value: sign === '-' ? -value : value, unit: unit.trim() });
-    position = term.lastIndex;
+    position = glued ? match.index + match[0].indexOf(written) + unit.length : term.lastIndex;
   }
   return found;
 }

@@ -1,0 +1,65 @@
+import js from '@eslint/js';
+import importX from 'eslint-plugin-import-x';
+import tseslint from 'typescript-eslint';
+
+/** The floors of the house, lowest first. A floor may import from itself and from the floors below it. */
+const floors = [
+  ['src/errors.ts', 'src/units', 'src/phrase.ts', 'src/numerics'],
+  ['src/data'],
+  ['src/refrigerants', 'src/air'],
+  ['src/visit', 'src/charge', 'src/access', 'src/leak', 'src/cost'],
+  ['src/records'],
+  ['src/index.ts', 'functions/runtime'],
+  ['functions/catalogue'],
+  ['functions/hosts'],
+  ['sample-workbooks'],
+];
+
+/** For each floor: everything above it is out of bounds. */
+const importDirection = floors.slice(0, -1).flatMap((floor, level) =>
+  floor.map((target) => ({
+    target: `./${target}`,
+    from: floors.slice(level + 1).flatMap((above) => above.map((path) => `./${path}`)),
+    message: 'Imports run downwards only; see DEVELOPERS.md, "The house".',
+  })),
+);
+
+export default tseslint.config(
+  { ignores: ['dist/', 'node_modules/', 'output/', '.cache/'] },
+  js.configs.recommended,
+  ...tseslint.configs.recommendedTypeChecked,
+  {
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    plugins: { 'import-x': importX },
+    settings: { 'import-x/resolver-next': [importX.createNodeResolver({ extensions: ['.ts', '.js'] })] },
+    rules: {
+      'import-x/no-restricted-paths': ['error', { zones: importDirection }],
+      'import-x/no-cycle': 'error',
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      'no-eval': 'error',
+      'max-lines': ['error', { max: 400, skipBlankLines: true, skipComments: true }],
+    },
+  },
+  {
+    // Only this module may touch the unit library: factors are cached behind it.
+    files: ['src/**/*.ts', 'functions/**/*.ts'],
+    ignores: ['src/units/**'],
+    rules: { 'no-restricted-imports': ['error', { paths: ['mathjs'] }] },
+  },
+  {
+    // The calculation package must run without Node, a browser or a spreadsheet.
+    files: ['src/**/*.ts'],
+    ignores: ['src/**/tools/**'],
+    rules: {
+      'no-restricted-globals': ['error', 'process', 'Buffer', 'window', 'document', 'fetch', 'console'],
+    },
+  },
+  {
+    files: ['**/*.js'],
+    ...tseslint.configs.disableTypeChecked,
+    languageOptions: { globals: { URL: 'readonly', console: 'readonly', process: 'readonly' } },
+  },
+  // Generated tables of numbers are data, however long.
+  { files: ['src/data/**/*.ts'], rules: { 'max-lines': 'off' } },
+);
