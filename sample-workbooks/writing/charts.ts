@@ -1,0 +1,65 @@
+import type { Chart } from 'excelize-wasm';
+
+import { loadExcelize } from './excelize.ts';
+import type { ChartRecipe } from './recipe.ts';
+
+type Excelize = Awaited<ReturnType<typeof loadExcelize>>;
+
+/** Translates a chart into the writer's terms; it becomes a native chart that follows its cells. */
+export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
+  const type = { curve: excelize.Scatter, columns: excelize.Col, bars: excelize.Bar }[recipe.kind];
+  const dashes = {
+    solid: excelize.LineDashSolid,
+    dash: excelize.LineDashDash,
+    dot: excelize.LineDashSysDot,
+    'dash dot': excelize.LineDashSashDot,
+  };
+  const curve = recipe.kind === 'curve';
+  const text = (words: string, size: number, bold: boolean) => ({
+    Paragraph: [{ Text: words, Font: { Family: 'Arial', Size: size, Bold: bold, Color: '22384D' } }],
+  });
+  return {
+    Type: type,
+    Series: recipe.series.map((series) => ({
+      Name: series.name,
+      Categories: series.across,
+      Values: series.values,
+      Fill: { Type: 'pattern', Pattern: 1, Color: [series.colour] },
+      ...(curve
+        ? {
+            Line: {
+              Type: excelize.LineSolid,
+              Width: 1.75,
+              Smooth: true,
+              Dash: dashes[series.dash ?? 'solid'],
+              Fill: { Type: 'pattern', Pattern: 1, Color: [series.colour] },
+            },
+            Marker: {
+              Symbol: series.marker ?? 'none',
+              Size: 6,
+              Fill: { Type: 'pattern', Pattern: 1, Color: [series.colour] },
+            },
+          }
+        : {}),
+    })),
+    Title: text(recipe.title, 12, true),
+    Dimension: { Width: recipe.widthPx, Height: recipe.heightPx },
+    Legend: { Position: 'bottom', ShowLegendKey: false },
+    XAxis: {
+      MajorGridLines: curve,
+      Title: text(recipe.acrossTitle, 10, false),
+      ...(recipe.acrossLimits === undefined
+        ? {}
+        : { Minimum: recipe.acrossLimits[0], Maximum: recipe.acrossLimits[1] }),
+    },
+    YAxis: {
+      MajorGridLines: true,
+      Title: text(recipe.valueTitle, 10, false),
+      ...(recipe.valueLimits === undefined
+        ? {}
+        : { Minimum: recipe.valueLimits[0], Maximum: recipe.valueLimits[1] }),
+    },
+    ShowBlanksAs: 'gap',
+    PlotArea: { ShowVal: false, ShowCatName: false, ShowSerName: false },
+  };
+}
