@@ -1,0 +1,59 @@
+import { evapCheck } from '../../../src/visit/evap-check.ts';
+import { defineFunction } from '../../runtime/define.ts';
+import { elevationParameter, refrigerantParameter } from '../../runtime/shared-parameters.ts';
+import {
+  readyParameter,
+  returnTemperatureParameter,
+  suctionGaugeParameter,
+  suctionPressureParameter,
+} from './shared-parameters.ts';
+
+export const evapcheck = defineFunction({
+  id: 'EVAPCHECK',
+  family: 'visit',
+  summary: 'Whether the evaporator runs too cold (ice), low, in range or high for the air it gets.',
+  parameters: {
+    refrigerant: refrigerantParameter,
+    pressure: suctionPressureParameter,
+    return_temperature: returnTemperatureParameter,
+    ready: readyParameter,
+    gauge_accuracy: suctionGaugeParameter,
+    elevation: elevationParameter,
+  },
+  returns: {
+    kind: 'verdict',
+    description: 'Too cold, Low, In range, High, Within doubt or Refused, then coil and aim.',
+  },
+  source:
+    'Freezing judged at the coil inlet, the aim (return air less 35 ± 5 degF) at the middle of bubble and dew: common practice, no source.',
+  examples: [
+    {
+      arguments: { refrigerant: 'R-410A', pressure: 118, return_temperature: 75 },
+      gives: 'In range: coil 40.',
+      source: 'ASHRAE Handbook Fundamentals, R-410A at 40 degF, from memory; aim 40 degF, common practice',
+    },
+    {
+      arguments: { refrigerant: 'R-410A', pressure: 62, return_temperature: 75 },
+      gives: 'Too cold',
+      source: 'common practice, no source: 62 psig is about 10 degF',
+    },
+    {
+      arguments: {
+        refrigerant: 'R-410A',
+        pressure: 62,
+        return_temperature: 75,
+        ready: 'Wait: 6 min left of 15 min',
+      },
+      gives: 'Refused',
+      source: 'California RA3.2.2.6 step 6 (2008)',
+    },
+  ],
+  compute: ({ refrigerant, pressure, return_temperature, ready, gauge_accuracy }) =>
+    evapCheck({
+      refrigerant,
+      pressurePa: pressure,
+      returnTemperatureK: return_temperature,
+      ready,
+      gaugePa: gauge_accuracy,
+    }),
+});
