@@ -7,12 +7,18 @@ export function isRange(value: Argument): value is Range {
   return Array.isArray(value);
 }
 
-/** Hosts hand a single cell over as [[v]]; an empty range is a blank. */
+/** Hosts hand a single cell over as [[v]]; an empty range is a blank; short rows end in blanks. */
 export function unwrapSingle(value: Argument): Argument {
   if (!isRange(value)) return value;
-  if (value.length === 0 || (value.length === 1 && value[0]?.length === 0)) return null;
-  if (value.length === 1 && value[0]?.length === 1) return value[0][0];
-  return value;
+  const width = widthOf(value);
+  if (width === 0) return null;
+  if (value.length === 1 && width === 1) return value[0]?.[0];
+  if (value.every((row) => row.length === width)) return value;
+  return value.map((row) => Array.from({ length: width }, (_, column) => row[column]));
+}
+
+function widthOf(range: Range): number {
+  return range.reduce((widest, row) => Math.max(widest, row.length), 0);
 }
 
 export interface Shape {
@@ -29,7 +35,7 @@ export function broadcastShape(values: readonly Argument[], id: string): Shape |
     if (!isRange(value)) continue;
     any = true;
     rows = stretch(rows, value.length, id);
-    columns = stretch(columns, Math.max(...value.map((row) => row.length)), id);
+    columns = stretch(columns, widthOf(value), id);
   }
   return any ? { rows, columns } : undefined;
 }

@@ -28,7 +28,8 @@ export function readDay(text: string): number | undefined {
   const [year, month, date] = [Number(match[1]), Number(match[2]), Number(match[3])];
   const milliseconds = Date.UTC(year, month - 1, date);
   const back = new Date(milliseconds);
-  const real = back.getUTCMonth() === month - 1 && back.getUTCDate() === date;
+  const real =
+    back.getUTCFullYear() === year && back.getUTCMonth() === month - 1 && back.getUTCDate() === date;
   return real ? milliseconds / millisecondsPerDay : undefined;
 }
 

@@ -78,7 +78,7 @@ function splitTerms(text: string, quantity: Quantity): readonly Term[] {
     if (alone !== undefined) value = readFraction(alone);
     if (!Number.isFinite(value)) return [];
     found.push({ value: sign === '-' ? -value : value, unit: unit.trim() });
-    position = glued ? match.index + match[0].indexOf(written) + unit.length : term.lastIndex;
+    position = glued ? match.index + match[0].lastIndexOf(written) + unit.length : term.lastIndex;
   }
   return found;
 }

@@ -1,6 +1,5 @@
 import type { Figure, Phrase, Verdict } from '../../src/phrase.ts';
 import { fromSi } from '../../src/units/conversion.ts';
-import type { Quantity } from '../../src/units/quantities.ts';
 import type { UnitSystem } from './unit-system.ts';
 
 /** In which units, and above which atmosphere, a result is written. */
@@ -9,21 +8,17 @@ export interface Reader {
   readonly atmospherePa: number;
 }
 
-/** Differences of a quantity, for its doubt: the offset of temperature and gauge pressure must not enter. */
-const differenceOf: Partial<Record<Quantity, Quantity>> = {
-  temperature: 'temperatureDifference',
-  pressure: 'pressureDifference',
-};
-
 export function renderFigure({ value, quantity, decimals, doubt }: Figure, reader: Reader): string {
   const unit = reader.units[quantity];
   const digits = decimals ?? unit.decimals;
-  const number = fixed(fromSi(value, unit, reader.atmospherePa), digits);
+  const inUnit = (si: number): number => fromSi(si, unit, reader.atmospherePa);
+  const number = fixed(inUnit(value), digits);
   const symbol = unit.symbol === '' || unit.symbol === 'money' ? '' : unit.symbol;
   const joined = symbol.startsWith('%') ? symbol : symbol && ` ${symbol}`;
   if (doubt === undefined) return `${number}${joined}`;
-  const differenceUnit = reader.units[differenceOf[quantity] ?? quantity];
-  return `${number} ± ${fixed(fromSi(doubt, differenceUnit, 0), digits)}${joined}`;
+  // The width of the band, so that the zero of a temperature or gauge scale does not enter.
+  const halfWidth = Math.abs(inUnit(value + doubt) - inUnit(value));
+  return `${number} ± ${fixed(halfWidth, digits)}${joined}`;
 }
 
 /** Fixed decimals without a minus sign in front of zero. */

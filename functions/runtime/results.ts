@@ -18,7 +18,7 @@ export function outputOf(returns: Returns, result: unknown, reader: Reader): Cel
     case 'text':
       return textOutput(result as string | Phrase, reader);
     case 'date':
-      return serialOfDay(result as number);
+      return serialOfDay(finite(result as number));
     case 'yesNo':
       return result as boolean;
     case 'fact':
@@ -50,7 +50,7 @@ function headingOf({ heading, quantity }: Column, reader: Reader): string {
 function cellOutput(column: Column, cell: TableCell, reader: Reader): CellOutput {
   if (cell === undefined) return '';
   if (typeof cell !== 'number') return textOutput(cell, reader);
-  if (column.kind === 'date') return serialOfDay(cell);
+  if (column.kind === 'date') return serialOfDay(finite(cell));
   return column.quantity === undefined ? finite(cell) : numberOutput(cell, column.quantity, reader);
 }
 
