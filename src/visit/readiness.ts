@@ -10,7 +10,7 @@ const closedWords: Readonly<Record<GateName, string>> = {
   supply: 'Fix supply',
   frost: 'Thaw first',
   dirt: 'Clean first',
-  'outdoor temperature': 'Too cold',
+  'outdoor temperature': 'Cold outdoors',
   settling: 'Wait',
 };
 
