@@ -1,1 +1,9 @@
-export {};
+export { airdewpoint } from './airdewpoint.ts';
+export { airenthalpy } from './airenthalpy.ts';
+export { airflow } from './airflow.ts';
+export { airpressure } from './airpressure.ts';
+export { humidityratio } from './humidityratio.ts';
+export { relhumidity } from './relhumidity.ts';
+export { sensiblecapacity } from './sensiblecapacity.ts';
+export { totalcapacity } from './totalcapacity.ts';
+export { wetbulb } from './wetbulb.ts';
