@@ -1,7 +1,6 @@
 import { CalcError } from '../errors.ts';
-
-/** Time a small unit needs after a start or a change before a reading means something. Common practice, no source. */
-export const settlingTimeS = 15 * 60;
+import { settlingS } from '../visit/gates.ts';
+import { gateWord } from '../visit/ready-text.ts';
 
 export interface GateState {
   /** The readiness verdict as it stands in the log; undefined when it was not asked for. */
@@ -17,7 +16,7 @@ export interface GateState {
  */
 export function requireOpenGates(state: GateState): void {
   const { ready, sinceChangeS } = state;
-  if (ready !== undefined && !/^\s*ready\b/i.test(ready)) {
+  if (ready !== undefined && gateWord(ready) === 'closed') {
     throw new CalcError(`no charge while the unit is not ready: ${ready.trim()}`, {
       code: 'refused',
       parameter: 'ready',
@@ -25,13 +24,13 @@ export function requireOpenGates(state: GateState): void {
       limit: 'a readiness verdict that begins with "Ready"',
     });
   }
-  if (sinceChangeS !== undefined && sinceChangeS < settlingTimeS) {
-    const leftMinutes = Math.ceil((settlingTimeS - sinceChangeS) / 60);
+  if (sinceChangeS !== undefined && sinceChangeS < settlingS) {
+    const leftMinutes = Math.ceil((settlingS - sinceChangeS) / 60);
     throw new CalcError(`not settled: wait ${String(leftMinutes)} min more, then read again`, {
       code: 'refused',
       parameter: 'minutes_since_change',
       received: `${String(Math.round(sinceChangeS / 6) / 10)} min`,
-      limit: `${String(settlingTimeS / 60)} min or more`,
+      limit: `${String(settlingS / 60)} min or more`,
     });
   }
 }

@@ -1,6 +1,7 @@
 import { CalcError } from '../errors.ts';
 import { findUnit, toSi } from '../units/conversion.ts';
 import type { Unit } from '../units/quantities.ts';
+import { fahrenheitK } from '../units/trade.ts';
 import { requireOpenGates } from './charging-gates.ts';
 import type { GateState } from './charging-gates.ts';
 import { chargeRoomKg } from './charge-room.ts';
@@ -20,7 +21,7 @@ export const defaultScaleStepKg = largestStepKg / 10;
 const roundingShare = 1e-4;
 
 /** Evaporating temperature that is aimed at when nothing else is stated, 40 degF. Common practice, no source. */
-export const defaultAimK = 277.594_444;
+export const defaultAimK = fahrenheitK(40);
 
 export interface ReadingAndAim {
   /** Saturation temperature of the suction pressure now [K]. */

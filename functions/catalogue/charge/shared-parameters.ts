@@ -52,14 +52,15 @@ export const suctionSaturationParameter = {
   kind: 'number',
   quantity: 'temperature',
   optional: true,
-  description: 'Saturation temperature of the suction pressure now, from SATTEMP.',
+  description:
+    'Saturation temperature of the suction pressure now, from SATTEMP; for a blend with glide the middle between dew and bubble.',
 } as const;
 
 export const aimParameter = {
   kind: 'number',
   quantity: 'temperature',
   optional: true,
-  description: 'Saturation temperature to come to. 40 degF if left out.',
+  description: 'Saturation temperature to come to, from EXPECTEDEVAP. 40 degF if left out.',
 } as const;
 
 export const marginParameter = {

@@ -1,0 +1,56 @@
+import { fieldsOf } from '../../declare-fields.ts';
+import type { Field } from '../../field.ts';
+import * as words from '../words.ts';
+
+const visit = fieldsOf('Visit');
+
+export const identity: readonly Field[] = [
+  visit.text('visit_id', 'Visit', { required: true, help: 'One number for the whole visit.' }),
+  visit.number('set_no', 'Set', {
+    quantity: 'count',
+    unit: '',
+    integer: true,
+    reject: [1, 999],
+    required: true,
+    aliases: ['set number', 'reading set'],
+    help: 'Number of the reading set within the visit: 1, 2, 3 …',
+  }),
+  visit.text('unit_id', 'Unit', { required: true, help: 'As in the unit register.', aliases: ['unit no'] }),
+  visit.dateTime('date_time', 'Date and time', {
+    required: true,
+    aliases: ['date', 'when'],
+    help: 'Local time of the readings.',
+  }),
+  visit.text('technician_id', 'Technician', { required: true, help: 'As in the staff list.' }),
+  visit.choice('cert_type', 'Certificate', {
+    choices: words.certificates,
+    required: true,
+    help: 'Type of the technician’s certificate.',
+  }),
+  visit.choice('reason', 'Reason for the visit', {
+    choices: words.visitReasons,
+    required: true,
+    help: 'What the customer reported.',
+  }),
+  visit.choice('stage', 'Stage', {
+    choices: words.stages,
+    numbered: ['after step'],
+    required: true,
+    help: 'When in the visit the set was taken; "after step 2" is fine.',
+  }),
+  visit.number('minutes_since_change', 'Minutes since change', {
+    quantity: 'minutes',
+    unit: 'min',
+    reject: [0, 600],
+    warn: [15, undefined],
+    required: true,
+    help: 'Since the start or the last change. Readings mean little before 15.',
+  }),
+  visit.number('elevation', 'Elevation', {
+    quantity: 'altitude',
+    unit: 'ft',
+    reject: [-1000, 15_000],
+    required: true,
+    help: 'Of the site; gauges read from the air pressure there.',
+  }),
+];
