@@ -1,10 +1,6 @@
-import type { FactoryFunctionMap } from 'mathjs';
-import { create, unitDependencies } from 'mathjs';
 import type { Quantity, Unit } from './quantities.ts';
 import { quantities } from './quantities.ts';
-
-/** The only place that touches the conversion library; every factor is asked for once and kept. */
-const library = create({ unitDependencies } as FactoryFunctionMap, {});
+import { libraryUnit } from './unit-library.ts';
 
 /** SI value = (value + offset) * factor. */
 interface Affine {
@@ -12,6 +8,7 @@ interface Affine {
   readonly offset: number;
 }
 
+/** Every factor is asked for once and kept. */
 const known = new Map<string, Affine>();
 
 function conversionOf(expression: string): Affine {
@@ -27,8 +24,8 @@ function ask(expression: string): Affine {
   const constant = Number(expression);
   if (Number.isFinite(constant)) return { factor: constant, offset: 0 };
   if (/^deg[FC]$/.test(expression)) {
-    const zero = library.unit(0, expression).toNumber('K');
-    const factor = (library.unit(1000, expression).toNumber('K') - zero) / 1000;
+    const zero = libraryUnit(0, expression).toNumber('K');
+    const factor = (libraryUnit(1000, expression).toNumber('K') - zero) / 1000;
     return { factor, offset: zero / factor };
   }
   return { factor: valueOfExpression(expression), offset: 0 };
@@ -56,12 +53,7 @@ function valueOfExpression(expression: string): number {
 
 function valueOfToken(token: string): number {
   const constant = Number(token);
-  return Number.isFinite(constant)
-    ? constant
-    : library
-        .unit(1, token)
-        .toSI()
-        .toNumber(null as never);
+  return Number.isFinite(constant) ? constant : libraryUnit(1, token).toSI().toNumber(null);
 }
 
 /** Pascal of the atmosphere, needed only where a unit is counted from it. */
