@@ -20,6 +20,9 @@ export const liquidGaugePa = psiPa(7);
 /** What a pipe or air probe may be wrong by. Common figure for clamp probes; no published source. */
 export const probeK = fahrenheitDifferenceK(1.8);
 
+/** What an air thermometer checked in ice water may be wrong by. Common practice, no source. */
+export const airProbeK = fahrenheitDifferenceK(1);
+
 /** Independent doubts of one result: root of the sum of squares. */
 export function combinedDoubt(...doubts: readonly number[]): number {
   return Math.hypot(...doubts);

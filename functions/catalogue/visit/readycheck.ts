@@ -13,7 +13,8 @@ export const readycheck = defineFunction({
   parameters: gateParameters,
   returns: {
     kind: 'verdict',
-    description: 'Ready, Fix supply, Thaw first, Clean first, Cold outdoors, Look first or Wait, then the reason.',
+    description:
+      'Ready, Fix supply, Thaw first, Clean first, Cold outdoors, Look first or Wait, then the reason.',
   },
   source:
     'Settling 15 min and outdoor 55 degF: California RA3.2 (2008, 2013). Supply band: ANSI/NEMA MG 1 12.44.1. Ice and dirt before charge: common practice, no source.',

@@ -1,5 +1,5 @@
 import { cleanlinessChoices, frostChoices } from '../../../src/visit/gates.ts';
-import { liquidGaugePa, probeK, suctionGaugePa } from '../../../src/visit/instrument-accuracy.ts';
+import { airProbeK, liquidGaugePa, probeK, suctionGaugePa } from '../../../src/visit/instrument-accuracy.ts';
 import { fahrenheitDifferenceK, fahrenheitK, minutesS } from '../../../src/units/trade.ts';
 
 const airTemperature = {
@@ -122,4 +122,10 @@ export const probeParameter = {
   maximum: fahrenheitDifferenceK(20),
   default: probeK,
   description: 'What a temperature probe may be wrong by, plus or minus. 1.8 degF if left out.',
+} as const;
+
+export const airProbeParameter = {
+  ...probeParameter,
+  default: airProbeK,
+  description: 'What each air thermometer may be wrong by, plus or minus. 1 degF if left out.',
 } as const;

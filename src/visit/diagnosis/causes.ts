@@ -1,0 +1,229 @@
+import { CalcError } from '../../errors.ts';
+import type { Phrase } from '../../phrase.ts';
+import { phrase } from '../../phrase.ts';
+import type { Gate, GateReadings } from '../gates.ts';
+import { judgeGates } from '../gates.ts';
+import type { Deviation } from './deviations.ts';
+import { deviations } from './deviations.ts';
+import { circuitCauses, signSource } from './fault-signs.ts';
+import type { RankedCause } from './rank-causes.ts';
+import { rankCauses } from './rank-causes.ts';
+import type { ReadingSet } from './reading-set.ts';
+import type { Symptom } from './symptoms.ts';
+import { symptoms } from './symptoms.ts';
+
+/** One line of the answer. */
+export interface CauseLine {
+  readonly rank: number | undefined;
+  readonly cause: string;
+  /** seen, likely, possible, unlikely, unproven, excluded, not judged. */
+  readonly confidence: string;
+  readonly inFavor: Phrase;
+  readonly against: Phrase;
+  readonly notMeasured: Phrase;
+  readonly next: Phrase;
+}
+
+/** Shares of belief from which a cause is called so. Own choice, no source. */
+const likelyFrom = 0.55;
+const possibleFrom = 0.15;
+/** One sign alone makes nothing likely. */
+const likelySigns = 2;
+
+/**
+ * Causes of what was measured, likeliest first, with evidence, what was not measured and the next reading.
+ * A closed gate comes first and nothing about the circuit is judged behind it; a gate nobody looked at leaves circuit causes unproven.
+ *
+ * @throws CalcError refused: valve-fed, settling, too cold outdoors; not-available: nothing measured
+ * @source signs: see fault-signs.ts; weights of the evidence: own
+ */
+export function causes(readings: ReadingSet): readonly CauseLine[] {
+  refuseValve(readings);
+  const gates = judgeGates(readings.gates);
+  const seen = seenCauses(gates, readings.gates);
+  if (seen.length > 0) return [...seen, ...notJudged(gates), sourceLine];
+  refuseClosed(gates);
+  const found = deviations(readings);
+  if (found.length === 0) {
+    throw new CalcError('nothing was measured that bears on a cause; start with return and supply air', {
+      code: 'not-available',
+      parameter: 'return_temperature',
+      received: 'nothing',
+      limit: 'at least return and supply air',
+    });
+  }
+  const unseen = gates.filter(({ state }) => state === 'not seen');
+  const ranked = rankCauses(found, readings.gates);
+  return [
+    ...ranked.map((cause, index) => rankedLine(cause, index + 1, { found, unseen })),
+    supplyLine(gates),
+    sourceLine,
+  ];
+}
+
+function refuseValve({ metering }: ReadingSet): void {
+  if (metering !== 'valve') return;
+  throw new CalcError('the fault signs are those of capillary tubes and orifices; a valve hides them', {
+    code: 'refused',
+    parameter: 'metering',
+    received: 'valve',
+    limit: 'capillary or orifice',
+  });
+}
+
+/** Weather and settling time are no causes: they only forbid the answer. */
+function refuseClosed(gates: readonly Gate[]): void {
+  const closed = gates.find(({ state }) => state === 'closed');
+  if (!closed) return;
+  const cold = closed.name === 'outdoor temperature';
+  throw new CalcError(
+    cold
+      ? 'below 55 degF outdoors the readings of a running unit mean nothing; weigh in or come back'
+      : 'not settled: read again 15 min after the start or the last change',
+    {
+      code: 'refused',
+      parameter: cold ? 'outdoor_temperature' : 'minutes_since_change',
+      limit: cold ? '55 degF or more' : '15 min or more',
+    },
+  );
+}
+
+/** Faults that were seen at the gates, in the order they are worked off. */
+function seenCauses(gates: readonly Gate[], readings: GateReadings): readonly CauseLine[] {
+  const lines: { cause: string; evidence: Phrase; next: Phrase }[] = [];
+  const closed = (name: Gate['name']): Gate | undefined =>
+    gates.find((gate) => gate.name === name && gate.state === 'closed');
+  const supply = closed('supply');
+  if (supply)
+    lines.push({
+      cause: 'supply fault',
+      evidence: supply.finding,
+      next: phrase`volts at the source, idle and running`,
+    });
+  const frost = closed('frost');
+  if (frost)
+    lines.push({
+      cause: 'ice',
+      evidence: frost.finding,
+      next: phrase`thaw, then look at filter, coil, fan and vents`,
+    });
+  const bad = (part: keyof GateReadings): boolean =>
+    readings[part] === 'dirty' || readings[part] === 'blocked';
+  const say = (part: keyof GateReadings, name: string): string[] =>
+    bad(part) ? [`${name} ${String(readings[part])}`] : [];
+  const indoor = [
+    ...say('filter', 'filter'),
+    ...say('indoorCoil', 'indoor coil'),
+    ...say('vents', 'vents or ducts'),
+    ...say('fan', 'fan'),
+  ];
+  if (indoor.length > 0) {
+    lines.push({
+      cause: 'low indoor airflow',
+      evidence: [indoor.join(', ')],
+      next: phrase`clean, settle 15 min, read again`,
+    });
+  }
+  if (bad('outdoorCoil')) {
+    lines.push({
+      cause: 'dirty condenser',
+      evidence: say('outdoorCoil', 'outdoor coil'),
+      next: phrase`clean, settle 15 min, read again`,
+    });
+  }
+  return lines.map(({ cause, evidence, next }, index) => ({
+    rank: index + 1,
+    cause,
+    confidence: 'seen',
+    inFavor: evidence,
+    against: [],
+    notMeasured: [],
+    next,
+  }));
+}
+
+function notJudged(gates: readonly Gate[]): readonly CauseLine[] {
+  const closed = gates.filter(({ state }) => state === 'closed').map(({ name }) => name);
+  return circuitCauses.map((cause) => ({
+    rank: undefined,
+    cause,
+    confidence: 'not judged',
+    inFavor: [],
+    against: [],
+    notMeasured: [`gate closed: ${closed.join(', ')}`],
+    next: [],
+  }));
+}
+
+function rankedLine(
+  ranked: RankedCause,
+  rank: number,
+  context: { readonly found: readonly Deviation[]; readonly unseen: readonly Gate[] },
+): CauseLine {
+  const circuit = ranked.causes.some((cause) => circuitCauses.includes(cause));
+  const firstUnseen = context.unseen[0];
+  const blocked = circuit && firstUnseen !== undefined;
+  const word = confidenceWord(ranked);
+  return {
+    rank,
+    cause: ranked.causes.join(' or '),
+    confidence: blocked && word !== 'unlikely' ? 'unproven' : word,
+    inFavor: listed(ranked.inFavor),
+    against: listed(ranked.against),
+    notMeasured: notMeasured(ranked.open, context),
+    next: blocked ? phrase`look at ${firstUnseen.finding}` : nextStep(ranked, rank),
+  };
+}
+
+function confidenceWord({ belief, inFavor }: RankedCause): string {
+  if (belief >= likelyFrom && inFavor.length >= likelySigns) return 'likely';
+  return belief >= possibleFrom ? 'possible' : 'unlikely';
+}
+
+function nextStep({ next }: RankedCause, rank: number): Phrase {
+  if (next !== undefined) return [symptoms[next].take];
+  return rank === 1 ? phrase`nothing more to measure tells it apart` : [];
+}
+
+function listed(found: readonly Deviation[]): Phrase {
+  return found.flatMap(({ said }, index) => (index === 0 ? said : ['; ', ...said]));
+}
+
+function notMeasured(
+  open: readonly Symptom[],
+  context: { readonly found: readonly Deviation[]; readonly unseen: readonly Gate[] },
+): Phrase {
+  const doubtful = new Set(
+    context.found.filter(({ sign }) => sign === 'within doubt').map(({ symptom }) => symptom),
+  );
+  const readings = open.map((symptom) =>
+    doubtful.has(symptom) ? `${symptoms[symptom].name} (within its doubt)` : symptoms[symptom].name,
+  );
+  const looks = context.unseen.flatMap(({ finding }) => finding).map(String);
+  return [[...readings, ...looks].join(', ')];
+}
+
+/** The supply is looked at, not inferred: in band it is excluded, unmeasured it stays open. */
+function supplyLine(gates: readonly Gate[]): CauseLine {
+  const supply = gates.find(({ name }) => name === 'supply');
+  const unknown = supply?.state === 'not seen';
+  return {
+    rank: undefined,
+    cause: 'supply fault',
+    confidence: unknown ? 'not judged' : 'excluded',
+    inFavor: [],
+    against: unknown ? [] : phrase`volts inside the band`,
+    notMeasured: unknown ? supply.finding : [],
+    next: unknown ? phrase`look at ${supply.finding}` : [],
+  };
+}
+
+const sourceLine: CauseLine = {
+  rank: undefined,
+  cause: 'source',
+  confidence: '',
+  inFavor: [signSource],
+  against: [],
+  notMeasured: [],
+  next: [],
+};

@@ -1,0 +1,143 @@
+import type { Sign, Symptom } from './symptoms.ts';
+
+/**
+ * What a fault makes a symptom do: one sign, a sign that may be too small to see ("+0"), or nothing known ("?").
+ */
+export type Expected = Sign | '+0' | '-0' | '?';
+
+export const judgedCauses = [
+  'low charge',
+  'restriction',
+  'overcharge',
+  'low indoor airflow',
+  'dirty condenser',
+  'non-condensables',
+  'weak compressor',
+  'ice',
+  'nothing wrong',
+] as const;
+
+export type JudgedCause = (typeof judgedCauses)[number];
+
+type Signs = Readonly<Record<Symptom, Expected>>;
+
+const tableOrder = [
+  'evaporator',
+  'superheat',
+  'condensing',
+  'subcooling',
+  'discharge',
+  'condenserRise',
+  'split',
+] as const;
+type TableSymptom = (typeof tableOrder)[number];
+
+/** Seven signs in the order of the published table. */
+function published(pattern: string): Readonly<Record<TableSymptom, Expected>> {
+  const signs = pattern.split(' ') as Expected[];
+  return Object.fromEntries(tableOrder.map((symptom, index) => [symptom, signs[index] ?? '?'])) as Record<
+    TableSymptom,
+    Expected
+  >;
+}
+
+const sevenNormal = published('0 0 0 0 0 0 0');
+
+/** Short citation that stands in results and help. */
+export const signSource =
+  'Signs of fixed-orifice units: statistical rule-based method, HVAC&R Research 3(1), 1997; overcharge, non-condensables and amps: general literature, from memory';
+
+/**
+ * Fault signs of units with a fixed orifice or a capillary tube.
+ *
+ * Seven refrigerant and air signs of restriction, dirty condenser, low indoor airflow and weak compressor: statistical
+ * rule-based method, HVAC&R Research 3(1), 1997, as reprinted in a Purdue thesis on rooftop units, table 1-1.
+ * Low charge: the same table, this row from memory.
+ * Overcharge, non-condensables, all amps: general fault-detection literature (NIST SP 1087 treats both) and practice, from memory.
+ * Suction line = evaporator + superheat and liquid line over outdoor = condensing - subcooling: derived from those columns,
+ * unknown where the two pull apart.
+ * Ice: as low airflow, since ice stops air; the split of an iced coil is unknown.
+ */
+export const faultSigns: Readonly<Record<JudgedCause, Signs>> = {
+  'low charge': {
+    ...published('- + - - + - -'),
+    amps: '-',
+    standing: '-0',
+    suctionLine: '+',
+    liquidLine: '?',
+    freezing: '?',
+  },
+  restriction: {
+    ...published('- + - + + - -'),
+    amps: '-',
+    standing: '0',
+    suctionLine: '+',
+    liquidLine: '-',
+    freezing: '?',
+  },
+  overcharge: {
+    ...published('+ - + + -0 + -0'),
+    amps: '+',
+    standing: '0',
+    suctionLine: '-0',
+    liquidLine: '?',
+    freezing: '0',
+  },
+  'low indoor airflow': {
+    ...published('- - - - - - +'),
+    amps: '-0',
+    standing: '0',
+    suctionLine: '-',
+    liquidLine: '?',
+    freezing: '?',
+  },
+  'dirty condenser': {
+    ...published('+ - + - + + -'),
+    amps: '+',
+    standing: '0',
+    suctionLine: '?',
+    liquidLine: '+',
+    freezing: '0',
+  },
+  'non-condensables': {
+    ...published('+0 -0 + + + ? ?'),
+    amps: '+',
+    standing: '+',
+    suctionLine: '?',
+    liquidLine: '?',
+    freezing: '0',
+  },
+  'weak compressor': {
+    ...published('+ - - - - - -'),
+    amps: '-',
+    standing: '0',
+    suctionLine: '?',
+    liquidLine: '?',
+    freezing: '0',
+  },
+  ice: {
+    ...published('- - - - - - ?'),
+    amps: '-0',
+    standing: '0',
+    suctionLine: '-',
+    liquidLine: '?',
+    freezing: '+',
+  },
+  'nothing wrong': {
+    ...sevenNormal,
+    amps: '0',
+    standing: '0',
+    suctionLine: '0',
+    liquidLine: '0',
+    freezing: '0',
+  },
+};
+
+/** Causes that can only be acted on by opening or weighing the circuit: no word on them behind a closed gate. */
+export const circuitCauses: readonly JudgedCause[] = [
+  'low charge',
+  'restriction',
+  'overcharge',
+  'non-condensables',
+  'weak compressor',
+];
