@@ -1,0 +1,12 @@
+import type { PureFacts } from '../facts-form.ts';
+
+export const facts: PureFacts = {
+  designation: 'R-600a',
+  names: ['isobutane'],
+  type: 'hydrocarbon',
+  safetyClass: 'A3',
+  usualOil: 'mineral oil or polyolester (POE)',
+  gwp: { AR4: 3, AR5: 3, AR6: 0, 'EU 2024/573': 0 },
+  odp: 0,
+  lowerFlammabilityLimitKgPerM3: 0.043,
+};

@@ -1,0 +1,179 @@
+import type { FluidEquation } from '../data/equation-form.ts';
+import type { BlendFacts, GwpBasis, PureFacts, RefrigerantType, SafetyClass } from '../data/facts-form.ts';
+import { departureFunctions } from '../data/mixing/departures.ts';
+import { mixingPairs } from '../data/mixing/pairs.ts';
+import type { SaturationTable } from '../data/saturation-form.ts';
+import { mixture, mixtureModel } from './equation-of-state/mixture-model.ts';
+import type { HelmholtzModel } from './equation-of-state/model.ts';
+import { moleFractions } from './equation-of-state/mole-fractions.ts';
+import { pureModel } from './equation-of-state/pure-model.ts';
+import { gradeOfBlend, gradeOfPure } from './quality.ts';
+import type { QualityGrade } from './quality.ts';
+import { isBlendFacts } from './refrigerant.ts';
+import type { Component, FactName, Facts, Refrigerant } from './refrigerant.ts';
+import { SaturationFit } from './saturation-fit.ts';
+import { blendGwp, gwpSources } from './warming.ts';
+
+const atmospherePa = 101325;
+
+/** What a refrigerant is built from. */
+export interface Library {
+  readonly equation: (designation: string) => FluidEquation | undefined;
+  readonly pureFacts: (designation: string) => PureFacts;
+  readonly table: (designation: string) => SaturationTable;
+}
+
+/** A refrigerant whose tables and models are only unpacked when they are first asked for. */
+export class BuiltRefrigerant implements Refrigerant {
+  readonly designation: string;
+  readonly names: readonly string[];
+  readonly type: RefrigerantType;
+  readonly isBlend: boolean;
+  readonly safetyClass: SafetyClass;
+  readonly usualOil: string;
+  readonly composition: readonly Component[];
+  readonly molarMassKgPerMol: number;
+  readonly gwp: Readonly<Partial<Record<GwpBasis, number>>>;
+  readonly gwpSources = gwpSources;
+  readonly odp: number;
+  readonly lowerFlammabilityLimitKgPerM3: number | undefined;
+  readonly leavesCylinderAs: 'liquid' | 'liquid or vapor';
+  private readonly facts: Facts;
+  private readonly library: Library;
+  private readonly fitted: FluidEquation | undefined;
+  private fit: SaturationFit | undefined;
+  private helmholtz: HelmholtzModel | undefined;
+
+  constructor(facts: Facts, library: Library) {
+    this.facts = facts;
+    this.library = library;
+    this.designation = facts.designation;
+    this.names = facts.names;
+    this.type = facts.type;
+    this.isBlend = isBlendFacts(facts);
+    this.safetyClass = facts.safetyClass;
+    this.usualOil = facts.usualOil;
+    this.lowerFlammabilityLimitKgPerM3 = facts.lowerFlammabilityLimitKgPerM3;
+    this.fitted = library.equation(facts.designation);
+    if (isBlendFacts(facts)) {
+      const molarMasses = facts.components.map(([d]) => equationOf(library, d).molarMassKgPerMol);
+      const masses = facts.components.map(([, mass]) => mass);
+      const moles = moleFractions(masses, molarMasses);
+      this.composition = facts.components.map(([designation, massFraction], i) => ({
+        designation,
+        massFraction,
+        moleFraction: moles[i]!,
+      }));
+      this.molarMassKgPerMol = moles.reduce((sum, x, i) => sum + x * molarMasses[i]!, 0);
+      this.gwp = blendGwp(facts, library.pureFacts);
+      const odp = facts.components.reduce((sum, [d, mass]) => sum + mass * library.pureFacts(d).odp, 0);
+      this.odp = Math.round(odp * 1e5) / 1e5;
+      // Series 500 are azeotropes: their vapor has the composition of their liquid.
+      this.leavesCylinderAs = /^R-5\d\d/.test(facts.designation) ? 'liquid or vapor' : 'liquid';
+    } else {
+      this.composition = [{ designation: facts.designation, massFraction: 1, moleFraction: 1 }];
+      this.molarMassKgPerMol = equationOf(library, facts.designation).molarMassKgPerMol;
+      this.gwp = facts.gwp;
+      this.odp = facts.odp;
+      this.leavesCylinderAs = 'liquid or vapor';
+    }
+  }
+
+  get saturation(): SaturationFit {
+    return (this.fit ??= new SaturationFit(this.library.table(this.designation)));
+  }
+
+  get model(): HelmholtzModel {
+    return (this.helmholtz ??= this.buildModel());
+  }
+
+  private buildModel(): HelmholtzModel {
+    if (this.fitted !== undefined) return pureModel(this.fitted);
+    const components = this.composition.map((c) => equationOf(this.library, c.designation));
+    return mixtureModel(
+      mixture(components, mixingPairs, departureFunctions),
+      this.composition.map((c) => c.moleFraction),
+    );
+  }
+
+  get criticalTemperatureK(): number {
+    return this.fitted?.criticalTemperatureK ?? this.saturation.criticalTemperatureK;
+  }
+
+  get criticalPressurePa(): number {
+    return this.fitted?.criticalPressurePa ?? this.saturation.criticalPressurePa;
+  }
+
+  get normalBoilingPoint(): { readonly bubbleK: number; readonly dewK: number } | undefined {
+    if (this.saturation.lowestPressurePa('bubble') > atmospherePa) return undefined;
+    return {
+      bubbleK: this.saturation.temperatureK(atmospherePa, 'bubble'),
+      dewK: this.saturation.temperatureK(atmospherePa, 'dew'),
+    };
+  }
+
+  get glideAtAtmosphereK(): number | undefined {
+    const point = this.normalBoilingPoint;
+    return point === undefined ? undefined : point.dewK - point.bubbleK;
+  }
+
+  get qualityGrade(): QualityGrade {
+    const boiling = this.normalBoilingPoint;
+    if (!isBlendFacts(this.facts) || boiling === undefined) return gradeOfPure();
+    return gradeOfBlend({
+      facts: this.facts,
+      pseudoPure: this.fitted !== undefined,
+      estimatedPairs: this.fitted === undefined ? estimatedPairsOf(this.facts) : [],
+      ...boiling,
+    });
+  }
+
+  get sources(): Readonly<Record<FactName, string>> {
+    const own = this.fitted?.source;
+    const pairs = mixingPairs.filter(
+      (p) =>
+        this.composition.some((c) => c.designation === p.first) &&
+        this.composition.some((c) => c.designation === p.second),
+    );
+    const papers = own !== undefined ? [own] : [...new Set(pairs.map((p) => p.source))];
+    const model = `${own !== undefined ? 'equation of state' : 'mixture model'}: ${papers.join(', ')} (src/data/references.bib)`;
+    return {
+      composition: this.isBlend
+        ? 'ASHRAE 34 nominal composition by mass; from memory of the standard'
+        : 'single substance',
+      type: 'by composition',
+      safetyClass: 'ASHRAE 34; from memory of the standard',
+      molarMass: 'equation of state of each component',
+      criticalPoint:
+        own !== undefined ? `as stated with the ${model}` : `where the phases meet in the ${model}`,
+      normalBoilingPoint: `${model}, at 101.325 kPa`,
+      glide: `${model}, at 101.325 kPa`,
+      usualOil: 'trade practice; the nameplate or the maker decides',
+      odp: 'Montreal Protocol, by mass for blends; from memory',
+      lowerFlammabilityLimit: 'ASHRAE 34; from memory of the standard',
+      model,
+    };
+  }
+}
+
+function equationOf(library: Library, designation: string): FluidEquation {
+  const equation = library.equation(designation);
+  if (equation === undefined) throw new Error(`no equation of state for ${designation}`);
+  return equation;
+}
+
+/** Pairs of components without published mixing parameters. */
+function estimatedPairsOf(facts: BlendFacts): string[] {
+  const names = facts.components.map(([designation]) => designation);
+  return names.flatMap((one, i) =>
+    names
+      .slice(i + 1)
+      .filter(
+        (other) =>
+          !mixingPairs.some(
+            (p) => (p.first === one && p.second === other) || (p.first === other && p.second === one),
+          ),
+      )
+      .map((other) => `${one} with ${other}`),
+  );
+}

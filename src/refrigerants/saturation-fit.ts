@@ -1,0 +1,170 @@
+import type { SaturationTable } from '../data/saturation-form.ts';
+import { saturationQuantum } from '../data/saturation-form.ts';
+import { chebyshevDerivative, chebyshevFit, chebyshevNodes, chebyshevValue } from '../numerics/chebyshev.ts';
+
+function decode(counts: readonly number[]): Float64Array {
+  return Float64Array.from(counts, (count) => count * saturationQuantum);
+}
+
+/** ln p of one curve as a series in s, and its inverse s(p): a short series that only starts a Newton iteration. */
+interface PressureSeries {
+  readonly value: Float64Array;
+  readonly slope: Float64Array;
+  readonly inverse: Float64Array;
+  /** ln p_s just above the top of the curve: the inverse is a series in q = √(top - ln p). */
+  readonly top: number;
+  readonly inverseLow: number;
+  readonly inverseHigh: number;
+  readonly lowestPressurePa: number;
+  readonly highestPressurePa: number;
+}
+
+const inverseDegree = 12;
+
+/** The derived saturation curves of one refrigerant, ready to evaluate. All SI and by mass. */
+export class SaturationFit {
+  readonly lowestTemperatureK: number;
+  readonly highestTemperatureK: number;
+  private readonly scaleK: number;
+  private readonly logScalePressure: number;
+  private readonly scaleDensity: number;
+  private readonly scaleEnthalpy: number;
+  private readonly middle: number;
+  private readonly perHalf: number;
+  private readonly low: number;
+  private readonly high: number;
+  private readonly bubble: PressureSeries;
+  private readonly dew: PressureSeries;
+  private readonly liquid: Float64Array;
+  private readonly vapor: Float64Array;
+  private readonly heat: Float64Array;
+
+  constructor(table: SaturationTable) {
+    const [scaleK, scalePressure, scaleDensity, scaleEnthalpy] = table.scale;
+    this.scaleK = scaleK;
+    this.logScalePressure = Math.log(scalePressure);
+    this.scaleDensity = scaleDensity;
+    this.scaleEnthalpy = scaleEnthalpy;
+    this.low = table.low;
+    this.high = table.high;
+    this.middle = (table.low + table.high) / 2;
+    this.perHalf = 2 / (table.high - table.low);
+    this.lowestTemperatureK = scaleK * (1 - table.high * table.high);
+    this.highestTemperatureK = scaleK * (1 - table.low * table.low);
+    this.bubble = this.pressureSeries(decode(table.bubble));
+    this.dew = table.dew === undefined ? this.bubble : this.pressureSeries(decode(table.dew));
+    this.liquid = decode(table.liquid);
+    this.vapor = decode(table.vapor);
+    this.heat = decode(table.heat);
+  }
+
+  private pressureSeries(value: Float64Array): PressureSeries {
+    const slope = chebyshevDerivative(value).map((c) => c * this.perHalf);
+    const logPressure = (s: number) => this.logPressure(value, s);
+    // Straight on in T from the end of the curve to T_s.
+    const s = this.low;
+    const y = chebyshevValue(value, -1);
+    const rest = 1 - s * s;
+    const perS = (chebyshevValue(slope, -1) * rest + y * 2 * s) / (rest * rest);
+    const top = logPressure(s) - (perS * s) / 2 + 1e-6;
+    const inverseLow = Math.sqrt(top - logPressure(this.low));
+    const inverseHigh = Math.sqrt(top - logPressure(this.high));
+    const inverse = chebyshevFit(
+      chebyshevNodes(inverseDegree + 1).map((node) => {
+        const q = (inverseLow + inverseHigh) / 2 + (node * (inverseHigh - inverseLow)) / 2;
+        return this.bisect(value, top - q * q);
+      }),
+    );
+    return {
+      value,
+      slope,
+      inverse,
+      top,
+      inverseLow,
+      inverseHigh,
+      lowestPressurePa: Math.exp(logPressure(this.high)),
+      highestPressurePa: Math.exp(logPressure(this.low)),
+    };
+  }
+
+  /** s at a pressure, slowly and safely: only used while the inverse series is set up. */
+  private bisect(value: Float64Array, target: number): number {
+    let [low, high] = [this.low, this.high];
+    for (let k = 0; k < 60; k++) {
+      const s = (low + high) / 2;
+      if (this.logPressure(value, s) > target) low = s;
+      else high = s;
+    }
+    return (low + high) / 2;
+  }
+
+  private logPressure(value: Float64Array, s: number): number {
+    return this.logScalePressure + chebyshevValue(value, (s - this.middle) * this.perHalf) / (1 - s * s);
+  }
+
+  private variable(temperatureK: number): number {
+    const square = 1 - temperatureK / this.scaleK;
+    return square > 0 ? Math.sqrt(square) : 0;
+  }
+
+  private series(curve: 'dew' | 'bubble'): PressureSeries {
+    return curve === 'dew' ? this.dew : this.bubble;
+  }
+
+  lowestPressurePa(curve: 'dew' | 'bubble'): number {
+    return this.series(curve).lowestPressurePa;
+  }
+
+  highestPressurePa(curve: 'dew' | 'bubble'): number {
+    return this.series(curve).highestPressurePa;
+  }
+
+  pressurePa(temperatureK: number, curve: 'dew' | 'bubble'): number {
+    return Math.exp(this.logPressure(this.series(curve).value, this.variable(temperatureK)));
+  }
+
+  /** Newton in s from the inverse series, kept inside the table: ln p(s) = ln p. Two steps reach rounding error. */
+  temperatureK(pressurePa: number, curve: 'dew' | 'bubble'): number {
+    const { value, slope, inverse, top, inverseLow, inverseHigh } = this.series(curve);
+    const target = Math.log(pressurePa);
+    const q = Math.sqrt(Math.max(0, top - target));
+    let s = chebyshevValue(inverse, (2 * q - inverseLow - inverseHigh) / (inverseHigh - inverseLow));
+    const reduced = target - this.logScalePressure;
+    for (let step = 0; step < 6; step++) {
+      if (s < this.low) s = this.low;
+      else if (s > this.high) s = this.high;
+      const x = (s - this.middle) * this.perHalf;
+      const rest = 1 - s * s;
+      const gap = chebyshevValue(value, x) - reduced * rest;
+      const change = gap / (chebyshevValue(slope, x) + 2 * s * reduced);
+      s -= change;
+      if (change < 1e-8 && change > -1e-8) break;
+    }
+    return this.scaleK * (1 - s * s);
+  }
+
+  /** Where the two phases meet: the end of the curves, a little above the highest temperature of the table. */
+  get criticalTemperatureK(): number {
+    return this.scaleK;
+  }
+
+  /** The bubble pressure carried on to the critical temperature. */
+  get criticalPressurePa(): number {
+    return Math.exp(this.bubble.top);
+  }
+
+  liquidDensity(temperatureK: number): number {
+    const x = (this.variable(temperatureK) - this.middle) * this.perHalf;
+    return this.scaleDensity * chebyshevValue(this.liquid, x);
+  }
+
+  vaporDensity(temperatureK: number): number {
+    const x = (this.variable(temperatureK) - this.middle) * this.perHalf;
+    return this.scaleDensity * Math.exp((chebyshevValue(this.vapor, x) * this.scaleK) / temperatureK);
+  }
+
+  latentHeat(temperatureK: number): number {
+    const x = (this.variable(temperatureK) - this.middle) * this.perHalf;
+    return this.scaleEnthalpy * chebyshevValue(this.heat, x);
+  }
+}

@@ -1,0 +1,106 @@
+import { CalcError } from '../errors.ts';
+import { densityAt } from './equation-of-state/density.ts';
+import { enthalpyOverR } from './equation-of-state/model.ts';
+import type { Refrigerant } from './refrigerant.ts';
+import { saturationTemperatureK } from './saturation.ts';
+import type { SaturationCurve } from './saturation.ts';
+
+export type Phase = 'superheated vapor' | 'subcooled liquid';
+
+export interface SinglePhaseState {
+  readonly phase: Phase;
+  /** Absolute [Pa]. */
+  readonly pressurePa: number;
+  readonly temperatureK: number;
+}
+
+/** How far above the highest saturated temperature a gas is still described: the shortest of the published ranges. */
+const highestTemperatureK = 400;
+/** Below this many kelvin past saturation the state counts as saturated. */
+const atSaturationK = 1e-6;
+
+function curveOf(phase: Phase): SaturationCurve {
+  return phase === 'superheated vapor' ? 'dew' : 'bubble';
+}
+
+function saturationOf(refrigerant: Refrigerant, state: SinglePhaseState): number {
+  const saturationK = saturationTemperatureK(refrigerant, state.pressurePa, curveOf(state.phase));
+  const past = state.temperatureK - saturationK;
+  const name = refrigerant.designation;
+  if (state.phase === 'superheated vapor' && past < -atSaturationK) {
+    throw new CalcError(`temperature is below the dew point of ${name} at this pressure: not all vapor`, {
+      code: 'out-of-range',
+      parameter: 'temperature',
+    });
+  }
+  if (state.phase === 'subcooled liquid' && past > atSaturationK) {
+    throw new CalcError(`temperature is above the bubble point of ${name} at this pressure: not all liquid`, {
+      code: 'out-of-range',
+      parameter: 'temperature',
+    });
+  }
+  const { lowestTemperatureK, criticalTemperatureK } = refrigerant.saturation;
+  if (
+    !(state.temperatureK >= lowestTemperatureK) ||
+    state.temperatureK > Math.max(highestTemperatureK, criticalTemperatureK)
+  ) {
+    throw new CalcError(`temperature is outside the range of the equation of state of ${name}`, {
+      code: 'out-of-range',
+      parameter: 'temperature',
+    });
+  }
+  return saturationK;
+}
+
+/** Molar density from the equation of state, started from the saturated density of the phase. */
+function molarDensity(
+  refrigerant: Refrigerant,
+  phase: Phase,
+  pressurePa: number,
+  temperatureK: number,
+): number {
+  const { model, saturation, molarMassKgPerMol } = refrigerant;
+  const start =
+    phase === 'superheated vapor'
+      ? pressurePa / (model.gasConstant * temperatureK)
+      : saturation.liquidDensity(Math.min(temperatureK, saturation.highestTemperatureK)) / molarMassKgPerMol;
+  const density = densityAt(model, temperatureK, pressurePa, start);
+  if (density === undefined) {
+    throw new CalcError(
+      `no stable ${phase} was found for ${refrigerant.designation} at this pressure and temperature`,
+      {
+        code: 'no-convergence',
+      },
+    );
+  }
+  return density;
+}
+
+/**
+ * Density of superheated vapor or subcooled liquid: p(ρ, T) = p solved for ρ on the branch of the phase [kg/m3].
+ * @throws CalcError out-of-range when the state is not of that phase; no-convergence
+ */
+export function singlePhaseDensity(refrigerant: Refrigerant, state: SinglePhaseState): number {
+  saturationOf(refrigerant, state);
+  return (
+    molarDensity(refrigerant, state.phase, state.pressurePa, state.temperatureK) *
+    refrigerant.molarMassKgPerMol
+  );
+}
+
+/**
+ * Enthalpy of superheated vapor less that at the dew point, or of subcooled liquid less that at the bubble point, at the
+ * same pressure [J/kg]: positive for a superheated vapor, negative for a subcooled liquid.
+ * @throws CalcError out-of-range when the state is not of that phase; no-convergence
+ */
+export function enthalpyPastSaturation(refrigerant: Refrigerant, state: SinglePhaseState): number {
+  const saturationK = saturationOf(refrigerant, state);
+  const { model, molarMassKgPerMol } = refrigerant;
+  const at = (temperatureK: number) =>
+    enthalpyOverR(
+      model,
+      temperatureK,
+      molarDensity(refrigerant, state.phase, state.pressurePa, temperatureK),
+    );
+  return ((at(state.temperatureK) - at(saturationK)) * model.gasConstant) / molarMassKgPerMol;
+}
