@@ -1,0 +1,10 @@
+export { isFlammable } from './gas-safety.ts';
+export type { GasSafety } from './gas-safety.ts';
+export { lineTap, lineTapSizes, tappableLines } from './line-tap.ts';
+export type { TappableLine, TapRequest } from './line-tap.ts';
+export { nitrogenPressurePa, nitrogenTest } from './nitrogen-test.ts';
+export type { NitrogenFill, NitrogenForecast, NitrogenReading } from './nitrogen-test.ts';
+export { freeChargeKg, mountings, releaseHeightsM, roomChargeKg, roomCheck, smallestRoomM2 } from './room.ts';
+export type { Mounting, Room } from './room.ts';
+export { decayLimitPa, decayS, targetVacuumPa, vacuumDecay, vacuumRisePaPerS } from './vacuum.ts';
+export type { VacuumDecay } from './vacuum.ts';

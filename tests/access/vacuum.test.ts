@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import type { VacuumDecay } from '../../src/access/index.ts';
+import {
+  decayLimitPa,
+  decayS,
+  targetVacuumPa,
+  vacuumDecay,
+  vacuumRisePaPerS,
+} from '../../src/access/index.ts';
+import { inUsUnits } from './verdict-text.ts';
+
+const micronPa = 101_325 / 760_000;
+
+interface InMicrons {
+  readonly start: number;
+  readonly end: number;
+  readonly halfway?: number;
+  readonly minutes?: number;
+  readonly farEnd?: boolean;
+  readonly coldestF?: number;
+}
+
+function verdict({ start, end, halfway, minutes = 10, farEnd = true, coldestF }: InMicrons): string {
+  const decay: VacuumDecay = {
+    startPa: start * micronPa,
+    endPa: end * micronPa,
+    waitS: minutes * 60,
+    gaugeAtFarEnd: farEnd,
+    halfwayPa: halfway === undefined ? undefined : halfway * micronPa,
+    coldestPartK: coldestF === undefined ? undefined : (coldestF + 459.67) / 1.8,
+  };
+  return inUsUnits(vacuumDecay(decay));
+}
+
+const practice = 'trade practice (the maker governs), common practice without source';
+const argument = 'vapor-pressure argument, common practice without source';
+
+describe('vacuum decay', () => {
+  it('VAC-23 aims at 500 microns or lower (trade practice, common practice)', () => {
+    expect(targetVacuumPa / micronPa).toBeCloseTo(500, 9);
+    expect(verdict({ start: 501, end: 520 })).toMatch(/^Keep pumping: 501 micron/);
+  });
+
+  it('VAC-24 holds 1000 microns for ten minutes (trade practice, common practice)', () => {
+    expect(decayLimitPa / micronPa).toBeCloseTo(1000, 9);
+    expect(decayS).toBe(600);
+  });
+
+  it('VAC-30 rises 36 microns a minute from 420 to 780 in ten minutes (difference over time, computed)', () => {
+    const rise = vacuumRisePaPerS({ startPa: 420 * micronPa, endPa: 780 * micronPa, waitS: 600 });
+    expect((rise / micronPa) * 60).toBeCloseTo(36, 9);
+  });
+
+  it.each<[string, InMicrons, RegExp, string]>([
+    ['VAC-24 passes', { start: 480, end: 990, halfway: 850 }, /^Dry and tight/, practice],
+    ['VAC-24 passes flat', { start: 300, end: 310, halfway: 305 }, /^Dry and tight/, practice],
+    ['VAC-24 without a halfway reading', { start: 420, end: 780 }, /^Dry and tight/, practice],
+    [
+      'still climbing below the limit',
+      { start: 300, end: 900, halfway: 600 },
+      /^Wait: .*still rising/,
+      practice,
+    ],
+    ['too short', { start: 300, end: 310, minutes: 4 }, /^Wait: .*hold 6 min more/, practice],
+    ['VAC-25 moisture', { start: 450, end: 3100, halfway: 2800 }, /^Moisture: /, argument],
+    ['VAC-26 leak', { start: 450, end: 4500, halfway: 2400 }, /^Leak: .*without levelling/, argument],
+    ['more than water makes', { start: 450, end: 9000 }, /^Leak: .*more than water/, argument],
+    [
+      'levelled above cold water',
+      { start: 450, end: 4900, halfway: 4700, coldestF: 20 },
+      /^Leak: /,
+      argument,
+    ],
+    [
+      'levelled below warm water',
+      { start: 450, end: 9000, halfway: 8800, coldestF: 75 },
+      /^Moisture: /,
+      argument,
+    ],
+    ['two readings', { start: 450, end: 2500 }, /^Moisture or leak: .*halfway/, argument],
+    [
+      'VAC-28 microns at 5000 ft',
+      { start: 500, end: 500, halfway: 500 },
+      /^Dry and tight/,
+      'absolute scale, computed',
+    ],
+    [
+      'gauge at the pump',
+      { start: 200, end: 210, farEnd: false },
+      /^Refused: the gauge at the pump/,
+      practice,
+    ],
+    [
+      'deeper by itself',
+      { start: 500, end: 400 },
+      /^Refused: a vacuum does not get deeper/,
+      'physical identity',
+    ],
+  ])('%s', (_, reading, expected) => {
+    expect(verdict(reading)).toMatch(expected);
+  });
+
+  // VAC-28 also says that a vacuum gauge in inHg bottoms out at 24.9 at 5000 ft: microns are counted from zero here,
+  // so elevation is not a parameter; the gauge reading itself is SATTEMP's and AIRPRESSURE's matter.
+  it('VAC-28 full-scale vacuum at 5000 ft is 24.9 inHg (standard atmosphere, computed)', async () => {
+    const { standardAtmospherePa } = await import('../../src/air/index.ts');
+    expect(standardAtmospherePa(5000 * 0.3048) / 3386.389).toBeCloseTo(24.9, 1);
+  });
+});
