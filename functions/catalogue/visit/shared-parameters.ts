@@ -1,5 +1,7 @@
 import { cleanlinessChoices, frostChoices } from '../../../src/visit/gates.ts';
 import { airProbeK, liquidGaugePa, probeK, suctionGaugePa } from '../../../src/visit/instrument-accuracy.ts';
+import { roleChoices } from '../../../src/visit/superheat-check.ts';
+import { meteringChoices } from '../../../src/visit/target-superheat.ts';
 import { fahrenheitDifferenceK, fahrenheitK, minutesS } from '../../../src/units/trade.ts';
 
 const airTemperature = {
@@ -42,6 +44,11 @@ export const suctionPressureParameter = {
   description: 'Suction pressure, compressor running.',
 } as const;
 
+export const ratedVoltsParameter = {
+  kind: 'text',
+  description: 'Rated volts as on the nameplate, such as 115 or 208/230.',
+} as const;
+
 const cleanliness = { kind: 'choice', choices: cleanlinessChoices, optional: true } as const;
 
 /** What is looked at before a charge verdict. */
@@ -80,11 +87,7 @@ export const gateParameters = {
     optional: true,
     description: 'Supply at the unit while it runs.',
   },
-  rated_volts: {
-    kind: 'text',
-    optional: true,
-    description: 'Rated volts as on the nameplate, such as 115 or 208/230.',
-  },
+  rated_volts: { ...ratedVoltsParameter, optional: true },
   outdoor_temperature: { ...outdoorTemperatureParameter, optional: true },
 } as const;
 
@@ -128,4 +131,29 @@ export const airProbeParameter = {
   ...probeParameter,
   default: airProbeK,
   description: 'What each air thermometer may be wrong by, plus or minus. 1 degF if left out.',
+} as const;
+
+export const meteringParameter = {
+  kind: 'choice',
+  choices: meteringChoices,
+  default: 'capillary',
+  description: 'capillary (used if left out), orifice or valve.',
+} as const;
+
+export const roleParameter = {
+  kind: 'choice',
+  choices: roleChoices,
+  default: 'installer',
+  description: 'Whose tolerance applies: installer (used if left out) or verifier.',
+} as const;
+
+export const amps = { kind: 'number', quantity: 'current', minimum: 0, maximum: 100 } as const;
+
+export const frequencyParameter = {
+  kind: 'number',
+  quantity: 'frequency',
+  minimum: 30,
+  maximum: 90,
+  default: 60,
+  description: 'Frequency of the supply. 60 Hz if left out.',
 } as const;
