@@ -1,0 +1,54 @@
+import type { CustomArgument } from '../custom-functions.ts';
+import { isError } from '../operand.ts';
+import type { Operand } from '../operand.ts';
+import { CellError } from '../values.ts';
+import type { Matrix } from '../values.ts';
+import type { Argument, Compiler } from './compilation.ts';
+import type { Evaluate } from './compiled-formula.ts';
+import { readOperand } from './read-reference.ts';
+
+/**
+ * A call of a custom function. Ranges arrive whole, also in ordinary cells, and operators between them work on whole
+ * ranges; what comes back is a value or rows of values.
+ */
+export function compileCustomCall(compiler: Compiler, id: string, args: readonly Argument[]): Evaluate {
+  const { workbook } = compiler.compilation;
+  const provider = workbook.customFunctions;
+  const evaluators = args.map((argument) => compiler.contents(argument, true));
+  if (provider.isVolatile?.(id) === true) compiler.compilation.isVolatile = true;
+  const takesErrors = provider.takesErrors?.(id) === true;
+  const count = evaluators.length;
+  return (place) => {
+    const values = new Array<CustomArgument>(count);
+    for (let index = 0; index < count; index++) {
+      const value = readOperand((evaluators[index] as Evaluate)(place), place, true);
+      if (!takesErrors && isError(value)) return value;
+      values[index] = value;
+    }
+    return checkedAnswer(id, () => provider.call(id, values));
+  };
+}
+
+function checkedAnswer(id: string, ask: () => unknown): Operand {
+  let answer: unknown;
+  try {
+    answer = ask();
+  } catch (problem) {
+    return new CellError('#VALUE!', problem instanceof Error ? problem.message : String(problem));
+  }
+  if (typeof answer === 'number') return checkedNumber(id, answer);
+  if (!Array.isArray(answer)) return answer as Operand;
+  const rows = answer as unknown[];
+  const width = Array.isArray(rows[0]) ? rows[0].length : 0;
+  if (width === 0 || rows.some((row) => !Array.isArray(row) || row.length !== width)) {
+    return new CellError('#VALUE!', `${id} answered with rows of different lengths or with nothing`);
+  }
+  const matrix = rows as Matrix;
+  return matrix.map((row) =>
+    row.map((value) => (typeof value === 'number' ? checkedNumber(id, value) : value)),
+  );
+}
+
+function checkedNumber(id: string, value: number): number | CellError {
+  return Number.isFinite(value) ? value : new CellError('#NUM!', `${id} answered with a number that is none`);
+}

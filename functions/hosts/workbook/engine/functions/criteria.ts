@@ -1,0 +1,135 @@
+import { compareText, nearlyEqual } from '../compare.ts';
+import type { DateSystem } from '../serial-date.ts';
+import { parseNumber } from '../text-number.ts';
+import type { CellValue } from '../values.ts';
+import { CellError } from '../values.ts';
+
+/** Key under which equal values are found together: numbers to 15 digits, text without letter case. */
+export type ValueKey = number | string | boolean;
+
+export function valueKey(value: number | string | boolean): ValueKey {
+  if (typeof value === 'string') return value.toLowerCase();
+  if (typeof value === 'number' && !Number.isInteger(value)) return Number(value.toPrecision(15));
+  return value;
+}
+
+/** A condition such as ">=5", "R-32" or "AC*" on the values of a range. */
+export interface Criterion {
+  readonly matches: (value: CellValue) => boolean;
+  /** Set when the condition is plain equality with one value, so that an index can find the matches. */
+  readonly key: ValueKey | undefined;
+  readonly matchesBlank: boolean;
+}
+
+const comparisonPattern = /^(<>|<=|>=|=|<|>)?([\s\S]*)$/;
+
+/** Reads a criterion as SUMIFS and its relatives take it. */
+export function parseCriterion(value: CellValue, system: DateSystem): Criterion {
+  if (value instanceof CellError) {
+    return testing((candidate) => candidate instanceof CellError && candidate.code === value.code);
+  }
+  if (typeof value === 'boolean') return equalTo(value);
+  if (typeof value === 'number') return equalTo(value);
+  if (value === null) return equalTo(0);
+  const match = comparisonPattern.exec(value);
+  const operator = match?.[1] ?? '';
+  const right = match?.[2] ?? '';
+  if (right === '') return blankCriterion(operator);
+  const wanted = readValue(right, system);
+  if (operator === '' || operator === '=') {
+    return typeof wanted === 'string' && hasWildcard(wanted) ? likePattern(wanted) : equalTo(wanted);
+  }
+  if (operator === '<>') {
+    const equal = typeof wanted === 'string' && hasWildcard(wanted) ? likePattern(wanted) : equalTo(wanted);
+    return testing((candidate) => !equal.matches(candidate));
+  }
+  return ordering(operator, wanted);
+}
+
+function readValue(text: string, system: DateSystem): number | string | boolean {
+  const number = parseNumber(text, system);
+  if (number !== undefined) return number;
+  const word = text.toUpperCase();
+  return word === 'TRUE' ? true : word === 'FALSE' ? false : text;
+}
+
+function testing(matches: (value: CellValue) => boolean): Criterion {
+  return { matches, key: undefined, matchesBlank: matches(null) };
+}
+
+function equalTo(wanted: number | string | boolean): Criterion {
+  const matches =
+    typeof wanted === 'number'
+      ? (value: CellValue): boolean => typeof value === 'number' && nearlyEqual(value, wanted)
+      : typeof wanted === 'string'
+        ? (value: CellValue): boolean => typeof value === 'string' && compareText(value, wanted) === 0
+        : (value: CellValue): boolean => value === wanted;
+  return { matches, key: valueKey(wanted), matchesBlank: false };
+}
+
+/** "" matches blank cells and empty text, "=" blank cells only, "<>" everything that is not blank. */
+function blankCriterion(operator: string): Criterion {
+  switch (operator) {
+    case '':
+      return testing((value) => value === null || value === '');
+    case '=':
+      return testing((value) => value === null);
+    case '<>':
+      return testing((value) => value !== null);
+    default:
+      return ordering(operator, '');
+  }
+}
+
+function ordering(operator: string, wanted: number | string | boolean): Criterion {
+  const holds = orderTest(operator);
+  if (typeof wanted === 'number') {
+    return testing(
+      (value) => typeof value === 'number' && holds(nearlyEqual(value, wanted) ? 0 : value - wanted),
+    );
+  }
+  if (typeof wanted === 'string') {
+    return testing((value) => typeof value === 'string' && holds(compareText(value, wanted)));
+  }
+  return testing((value) => typeof value === 'boolean' && holds(Number(value) - Number(wanted)));
+}
+
+function orderTest(operator: string): (order: number) => boolean {
+  switch (operator) {
+    case '<':
+      return (order) => order < 0;
+    case '<=':
+      return (order) => order <= 0;
+    case '>':
+      return (order) => order > 0;
+    default:
+      return (order) => order >= 0;
+  }
+}
+
+export function hasWildcard(text: string): boolean {
+  return /[*?~]/.test(text);
+}
+
+/** Text pattern with * for any text, ? for one character and ~ before a character meant literally. */
+export function wildcardExpression(pattern: string): RegExp {
+  let source = '';
+  for (let index = 0; index < pattern.length; index++) {
+    const character = pattern.charAt(index);
+    const following = pattern.charAt(index + 1);
+    if (character === '~' && /[*?~]/.test(following)) {
+      source += `\\${following}`;
+      index++;
+    } else if (character === '*') {
+      // Stars in a row mean the same as one, and only one is safe from endless backtracking.
+      if (!source.endsWith('[^]*')) source += '[^]*';
+    } else if (character === '?') source += '[^]';
+    else source += character.replace(/[.+^${}()|[\]\\/]/, String.raw`\$&`);
+  }
+  return new RegExp(`^${source}$`, 'iu');
+}
+
+function likePattern(pattern: string): Criterion {
+  const expression = wildcardExpression(pattern);
+  return testing((value) => typeof value === 'string' && expression.test(value));
+}

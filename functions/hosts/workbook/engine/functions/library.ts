@@ -1,0 +1,113 @@
+import * as library from '@formulajs/formulajs';
+import type { Operand } from '../operand.ts';
+import { isMatrix } from '../operand.ts';
+import { readOperand } from '../formula/read-reference.ts';
+import type { CellValue } from '../values.ts';
+import { CellError, errorFromText, numberError, valueError } from '../values.ts';
+import { repeated } from './standard-function.ts';
+import type { FunctionTable, StandardFunction } from './standard-function.ts';
+
+type LibraryFunction = (...args: unknown[]) => unknown;
+
+/** Functions of single numbers that the library gives right; compared with LibreOffice in the host tests. */
+const ofNumbers = [
+  'ACOT ACOTH BESSELI BESSELJ BESSELK BESSELY BITAND BITLSHIFT BITOR BITRSHIFT BITXOR COMBINA COT COTH CSC CSCH',
+  'DELTA EFFECT ERF ERFC FACTDOUBLE FISHER FISHERINV FV GAMMA GAMMALN GAUSS GESTEP IPMT ISPMT NOMINAL NPER',
+  'PDURATION PERMUT PERMUTATIONA PHI PMT PPMT PV RATE RRI SEC SECH SLN STANDARDIZE SYD DB DDB CUMIPMT CUMPRINC',
+  'DOLLARDE DOLLARFR NORMSDIST NORMSINV NORMINV NORMDIST',
+]
+  .join(' ')
+  .split(' ');
+
+/** Functions of text or numbers, one value each. */
+const ofValues =
+  'BASE DECIMAL ARABIC ROMAN BIN2DEC BIN2HEX BIN2OCT DEC2BIN DEC2HEX DEC2OCT HEX2BIN HEX2DEC HEX2OCT OCT2BIN OCT2DEC OCT2HEX CONVERT'.split(
+    ' ',
+  );
+
+/** Functions that take ranges whole. */
+const ofRanges = [
+  'CORREL COVAR FORECAST INTERCEPT IRR KURT MIRR NPV PEARSON RSQ SERIESSUM SKEW SLOPE STEYX XIRR XNPV MULTINOMIAL',
+]
+  .join(' ')
+  .split(' ');
+
+/** Functions with a dot in the name, by where the library keeps them. */
+const dotted: Readonly<Record<string, readonly [group: string, member: string]>> = {
+  'BETA.DIST': ['BETA', 'DIST'],
+  'BINOM.DIST': ['BINOM', 'DIST'],
+  'CHISQ.DIST': ['CHISQ', 'DIST'],
+  'CHISQ.INV': ['CHISQ', 'INV'],
+  'CONFIDENCE.NORM': ['CONFIDENCE', 'NORM'],
+  'CONFIDENCE.T': ['CONFIDENCE', 'T'],
+  'EXPON.DIST': ['EXPON', 'DIST'],
+  'NORM.DIST': ['NORM', 'DIST'],
+  'NORM.INV': ['NORM', 'INV'],
+  'POISSON.DIST': ['POISSON', 'DIST'],
+  'T.INV': ['T', 'INV'],
+  'WEIBULL.DIST': ['WEIBULL', 'DIST'],
+};
+
+/** Calls the library and turns what it answers into a cell's value. */
+function ask(call: LibraryFunction, args: readonly unknown[]): CellValue {
+  let answer: unknown;
+  try {
+    answer = call(...args);
+  } catch (problem) {
+    return problem instanceof Error ? errorFromText(problem.message) : valueError;
+  }
+  if (answer instanceof Error) return errorFromText(answer.message);
+  if (typeof answer === 'number') return Number.isFinite(answer) ? answer : numberError;
+  if (typeof answer === 'string' || typeof answer === 'boolean') return answer;
+  return valueError;
+}
+
+function wrap(taking: 'number' | 'value', call: LibraryFunction): StandardFunction {
+  return repeated([], taking, (_place, _first, args) => ask(call, args));
+}
+
+function wrapRanges(call: LibraryFunction): StandardFunction {
+  return repeated([], 'operand', (place, _first, operands) => {
+    const args: unknown[] = [];
+    for (const operand of operands) {
+      const contents = readOperand(operand, place, true);
+      const failure = firstFailure(contents);
+      if (failure !== undefined) return failure;
+      args.push(contents);
+    }
+    return ask(call, args);
+  });
+}
+
+function firstFailure(contents: Operand): CellError | undefined {
+  if (contents instanceof CellError) return contents;
+  if (!isMatrix(contents)) return undefined;
+  return contents.flat().find((value) => value instanceof CellError);
+}
+
+function member(name: string, inside?: string): LibraryFunction | undefined {
+  const found = (library as unknown as Record<string, unknown>)[name];
+  const target = inside === undefined ? found : (found as Record<string, unknown> | undefined)?.[inside];
+  return typeof target === 'function' ? (target as LibraryFunction) : undefined;
+}
+
+function table(): FunctionTable {
+  const functions: Record<string, StandardFunction> = {};
+  const add = (
+    name: string,
+    call: LibraryFunction | undefined,
+    make: (call: LibraryFunction) => StandardFunction,
+  ): void => {
+    if (call !== undefined) functions[name] = make(call);
+  };
+  for (const name of ofNumbers) add(name, member(name), (call) => wrap('number', call));
+  for (const name of ofValues) add(name, member(name), (call) => wrap('value', call));
+  for (const name of ofRanges) add(name, member(name), wrapRanges);
+  for (const [name, [group, inside]] of Object.entries(dotted)) {
+    add(name, member(group, inside), (call) => wrap('value', call));
+  }
+  return functions;
+}
+
+/** The long tail of finance, engineering and statistics, from a library. */
+export const libraryFunctions: FunctionTable = table();

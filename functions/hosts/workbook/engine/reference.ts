@@ -1,0 +1,81 @@
+import { cellAddress, quoteSheetName } from './address.ts';
+import type { Sheet } from './sheet.ts';
+import type { CellValue, Matrix } from './values.ts';
+
+/** A rectangle of cells on one sheet, corners included. */
+export class Reference {
+  readonly sheet: Sheet;
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+
+  constructor(sheet: Sheet, top: number, left: number, bottom: number, right: number) {
+    this.sheet = sheet;
+    this.top = top;
+    this.left = left;
+    this.bottom = bottom;
+    this.right = right;
+  }
+
+  get height(): number {
+    return this.bottom - this.top + 1;
+  }
+
+  get width(): number {
+    return this.right - this.left + 1;
+  }
+
+  get isSingle(): boolean {
+    return this.top === this.bottom && this.left === this.right;
+  }
+
+  first(): CellValue {
+    return this.sheet.value(this.top, this.left);
+  }
+
+  /** Values as rows. `rowCount` and `columnCount` cut a reference to whole columns or rows down to what is in use. */
+  toMatrix(rowCount: number, columnCount: number): Matrix {
+    const bottom = Math.max(this.top, Math.min(this.bottom, rowCount - 1));
+    const right = Math.max(this.left, Math.min(this.right, columnCount - 1));
+    const matrix: Matrix = [];
+    for (let row = this.top; row <= bottom; row++) {
+      const line: CellValue[] = [];
+      for (let column = this.left; column <= right; column++) line.push(this.sheet.value(row, column));
+      matrix.push(line);
+    }
+    return matrix;
+  }
+
+  /** Visits the filled cells column by column until the visitor answers true. Blank cells are left out. */
+  visitFilled(visit: (value: Exclude<CellValue, null>, row: number, column: number) => unknown): boolean {
+    const { columns } = this.sheet;
+    const right = Math.min(this.right, columns.length - 1);
+    for (let column = this.left; column <= right; column++) {
+      const values = columns[column];
+      if (values === undefined) continue;
+      const bottom = Math.min(this.bottom, values.length - 1);
+      for (let row = this.top; row <= bottom; row++) {
+        const value = values[row];
+        if (value === undefined || value === null) continue;
+        if (visit(value, row, column) === true) return true;
+      }
+    }
+    return false;
+  }
+
+  toString(): string {
+    const corner = cellAddress(this.top, this.left);
+    const area = this.isSingle ? corner : `${corner}:${cellAddress(this.bottom, this.right)}`;
+    return `${quoteSheetName(this.sheet.name)}!${area}`;
+  }
+}
+
+/** Several rectangles joined by the union operator, as in (A1:A3,C1:C3). */
+export class ReferenceList {
+  readonly areas: readonly Reference[];
+
+  constructor(areas: readonly Reference[]) {
+    this.areas = areas;
+  }
+}

@@ -1,0 +1,76 @@
+import type { FormulaCell } from './formula-cell.ts';
+import type { CellValue } from './values.ts';
+
+/** Values of one column by row; a hole or `undefined` is a blank cell. */
+export type ValueColumn = (CellValue | undefined)[];
+/** Formula cells of one column by row. */
+export type FormulaColumn = (FormulaCell | undefined)[];
+
+/** One worksheet: values and formulas column by column, because criteria, lookups and sums walk down columns. */
+export class Sheet {
+  readonly name: string;
+  /** Position among the sheets of the workbook. */
+  readonly index: number;
+  readonly columns: (ValueColumn | undefined)[] = [];
+  readonly formulas: (FormulaColumn | undefined)[] = [];
+  /** Rows and columns hidden by the user or a filter; SUBTOTAL and AGGREGATE look here. */
+  readonly hiddenRows = new Set<number>();
+  readonly filteredRows = new Set<number>();
+  hidden = false;
+  /** One more than the last row and column in use. */
+  rowCount = 0;
+  columnCount = 0;
+
+  constructor(name: string, index: number) {
+    this.name = name;
+    this.index = index;
+  }
+
+  value(row: number, column: number): CellValue {
+    return this.columns[column]?.[row] ?? null;
+  }
+
+  /** Writes a value without telling anybody; the workbook does the telling. */
+  store(row: number, column: number, value: CellValue): void {
+    let values = this.columns[column];
+    if (values === undefined) {
+      if (value === null) return;
+      values = [];
+      this.columns[column] = values;
+    }
+    if (value === null && row >= values.length) return;
+    values[row] = value;
+    this.#touch(row, column);
+  }
+
+  formula(row: number, column: number): FormulaCell | undefined {
+    return this.formulas[column]?.[row];
+  }
+
+  storeFormula(row: number, column: number, cell: FormulaCell | undefined): void {
+    let cells = this.formulas[column];
+    if (cells === undefined) {
+      if (cell === undefined) return;
+      cells = [];
+      this.formulas[column] = cells;
+    }
+    cells[row] = cell;
+    if (cell !== undefined) this.#touch(row, column);
+  }
+
+  /** All formula cells, column by column, down each column. */
+  *formulaCells(): Generator<FormulaCell> {
+    for (const column of this.formulas) {
+      if (column === undefined) continue;
+      for (const index in column) {
+        const cell = column[index];
+        if (cell !== undefined) yield cell;
+      }
+    }
+  }
+
+  #touch(row: number, column: number): void {
+    if (row >= this.rowCount) this.rowCount = row + 1;
+    if (column >= this.columnCount) this.columnCount = column + 1;
+  }
+}
