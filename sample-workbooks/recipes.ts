@@ -1,0 +1,5 @@
+import type { WorkbookRecipe } from './writing/recipe.ts';
+import { visitLogRecipe } from './visit-log/recipe.ts';
+
+/** Every sample workbook. */
+export const recipes: readonly WorkbookRecipe[] = [visitLogRecipe];

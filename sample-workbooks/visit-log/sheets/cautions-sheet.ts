@@ -1,0 +1,99 @@
+import { thresholdList } from '../../../src/records/index.ts';
+import { dateSerial } from '../../writing/address.ts';
+import { bandLooks, colours, looks } from '../../writing/palette.ts';
+import { recordColumn } from '../../writing/record-column.ts';
+import type { CellRecipe, SheetRecipe } from '../../writing/recipe.ts';
+import { layOutTable } from '../../writing/table.ts';
+import { cautions, stepCautions } from '../cautions.ts';
+import { linesFor, paragraph, section, titled } from './block.ts';
+
+const thresholds: readonly (readonly [string, string, string])[] = [
+  ['Settling time', '15 min', 'California Residential Appendices RA3.2.2.6 (2008)'],
+  [
+    'Outdoor air for a running charge test',
+    '55 °F or more',
+    'California Residential Appendices RA3.2.1 (2008)',
+  ],
+  ['Running volts', 'rating ± 10 %', 'ANSI/NEMA MG 1, 12.44.1'],
+  ['Superheat against target', '± 5 °F', 'California Residential Appendices RA3.2.2.6 (2008)'],
+  ['Split against target', '± 3 °F', 'California Residential Appendices RA3.2.2.7 (2008)'],
+  ['Expected coil', 'return air less 35 °F', 'common practice, no published source'],
+  ['Time off before a standing pressure', '30 min', 'common practice, no published source'],
+  ['Scale step', '0.1 oz or finer', 'common practice: 1 % of the charge or better'],
+  ['Cylinder fill', '80 % by weight', 'common practice for recovery cylinders'],
+];
+
+const cells: CellRecipe[] = [];
+const heights: Record<number, number> = { 1: 26, 2: 16, 3: 8 };
+let row = 4;
+
+for (const caution of cautions) {
+  cells.push({
+    at: `A${String(row)}`,
+    content: caution.title,
+    look: { size: 11, bold: true, ink: colours.stopInk, vertical: 'top', wrap: true },
+  });
+  cells.push(paragraph(caution.text, row, 'B', 'D', { size: 11 }));
+  heights[row] = 15 * linesFor(caution.text, 92) + 8;
+  row += 1;
+}
+heights[row] = 10;
+row += 1;
+cells.push(section('At the unit, step by step', row, 'A', 'D'));
+heights[row] = 20;
+row += 1;
+for (const caution of stepCautions) {
+  cells.push({ at: `A${String(row)}`, content: caution.title, look: { bold: true, vertical: 'top' } });
+  cells.push(paragraph(caution.text, row, 'B', 'D'));
+  heights[row] = 13.5 * linesFor(caution.text, 104) + 6;
+  row += 1;
+}
+heights[row] = 10;
+row += 1;
+
+const table = layOutTable({
+  name: 'Thresholds',
+  firstColumn: 1,
+  headingRow: row + 2,
+  bands: [
+    {
+      title: 'Limits these sheets compare with, and where they come from',
+      ...bandLooks.input,
+      columns: [
+        recordColumn(thresholdList, 'name', { width: 34 }),
+        recordColumn(thresholdList, 'value', { width: 22 }),
+        recordColumn(thresholdList, 'source', { width: 58 }),
+        recordColumn(thresholdList, 'checked_on', { width: 13 }),
+      ],
+    },
+  ],
+  rows: thresholds.map(([name, value, source]) => ({
+    Threshold: name,
+    Value: value,
+    Source: source,
+    'Checked on': dateSerial('2026-11-25'),
+  })),
+  spareRows: 2,
+  looks: {
+    heading: looks.heading,
+    unit: looks.unit,
+    input: { ...looks.input, size: 9 },
+    computed: { ...looks.computed, size: 9 },
+  },
+});
+
+export const cautionsSheet: SheetRecipe = {
+  name: 'Cautions',
+  tabColour: 'B4532A',
+  gridLines: false,
+  widths: table.widths,
+  heights: { ...heights, [row]: 18, [row + 1]: 6 },
+  cells: [
+    ...titled('Cautions', 'Read once; then read the first five again at every unit.'),
+    ...cells,
+    ...table.cells,
+  ],
+  tables: [table.native],
+  notes: table.notes,
+  print: { landscape: false, pagesWide: 1, pagesTall: 1 },
+};

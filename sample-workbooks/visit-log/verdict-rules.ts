@@ -1,0 +1,62 @@
+import type { Rule } from '../writing/recipe.ts';
+import { looks } from '../writing/palette.ts';
+
+/** First words of verdicts and gates, by what they ask of the reader. */
+const words = {
+  good: [
+    'ok',
+    'Ready',
+    'In range',
+    'On target',
+    'Normal',
+    'In band',
+    'Good',
+    'Matches',
+    'nothing wrong',
+    'Nothing wrong',
+  ],
+  care: [
+    'wait',
+    'Wait',
+    'not seen',
+    'Look first',
+    'Within doubt',
+    'Low',
+    'High',
+    'Drop',
+    'Warm',
+    'Weak',
+    'Add',
+    'Cold outdoors',
+    'Too cold',
+    'Unbalanced',
+    'Frequency',
+    'Stop adding',
+  ],
+  stop: [
+    'stop',
+    'Fix supply',
+    'Thaw first',
+    'Clean first',
+    'Non-condensables',
+    'Mismatch',
+    'Empty',
+    'Too hot',
+  ],
+  muted: ['Refused', 'refused', 'unknown', '–', 'Unknown'],
+} as const;
+
+/** Top left cell of a range, free to move with the rule. */
+function firstCell(range: string): string {
+  return range.split(':')[0]?.replace(/\$/g, '') ?? range;
+}
+
+/** Colours for cells that begin with a verdict word. The word is always in the cell: colour only helps to find it. */
+export function verdictRules(range: string): readonly Rule[] {
+  const cell = firstCell(range);
+  return (['stop', 'care', 'good', 'muted'] as const).map((kind) => ({
+    range,
+    when: `OR(${words[kind].map((word) => `LEFT(${cell},${String(word.length)})="${word}"`).join(',')})`,
+    look: looks[kind],
+  }));
+}
