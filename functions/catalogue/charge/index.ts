@@ -2,3 +2,8 @@ export { readmass } from './readmass.ts';
 export { chargefound } from './chargefound.ts';
 export { chargeroom } from './chargeroom.ts';
 export { nextstep } from './nextstep.ts';
+export { chargeplan } from './chargeplan.ts';
+export { weighin } from './weighin.ts';
+export { hosecontent } from './hosecontent.ts';
+export { cylindernet } from './cylindernet.ts';
+export { cylinderlimit } from './cylinderlimit.ts';

@@ -1,6 +1,6 @@
 import { nextStepKg } from '../../../src/charge/next-step.ts';
 import { defineFunction } from '../../runtime/define.ts';
-import * as shared from './shared-parameters.ts';
+import { stepParameters, stepRequest } from './step-parameters.ts';
 
 const practice = 'common practice, no source: halve as the limit comes near';
 
@@ -9,19 +9,7 @@ export const nextstep = defineFunction({
   family: 'charge',
   summary:
     'The next amount to weigh in: never past the nameplate, 0 at the stop, refused while a gate is closed or the mass is unknown.',
-  parameters: {
-    nameplate: shared.nameplateParameter,
-    mass_basis: shared.massBasisParameter,
-    added: shared.addedParameter,
-    found: shared.foundParameter,
-    suction_saturation: shared.suctionSaturationParameter,
-    aim: shared.aimParameter,
-    minutes_since_change: shared.minutesSinceChangeParameter,
-    ready: shared.readyParameter,
-    scale_step: shared.scaleStepParameter,
-    hose: shared.hoseParameter,
-    margin: shared.marginParameter,
-  },
+  parameters: stepParameters,
   returns: {
     kind: 'number',
     quantity: 'mass',
@@ -59,18 +47,5 @@ export const nextstep = defineFunction({
       source: 'common practice, no source: a pressure does not tell the mass',
     },
   ],
-  compute: (given) =>
-    nextStepKg({
-      nameplateKg: given.nameplate,
-      massBasis: given.mass_basis,
-      addedKg: given.added,
-      foundKg: given.found,
-      hoseKg: given.hose,
-      suctionSaturationK: given.suction_saturation,
-      aimK: given.aim,
-      sinceChangeS: given.minutes_since_change,
-      ready: given.ready,
-      scaleStepKg: given.scale_step,
-      marginKg: given.margin,
-    }),
+  compute: (given) => nextStepKg(stepRequest(given)),
 });
