@@ -30,6 +30,10 @@ export interface PureFacts {
   /** 100-year warming potential by basis; absent where the basis gives no value. */
   readonly gwp: Readonly<Partial<Record<GwpBasis, number>>>;
   readonly odp: number;
+  /** Sold only as part of blends: never the whole charge of a unit. */
+  readonly onlyInBlends?: true;
+  /** Charged by the factory into room and packaged air conditioners, now or in the past. */
+  readonly factoryCharge?: true;
   /** [kg/m3], ASHRAE 34; absent for non-flammable gases and where no figure is at hand. */
   readonly lowerFlammabilityLimitKgPerM3?: number;
 }
@@ -42,6 +46,7 @@ export interface BlendFacts {
   readonly type: RefrigerantType;
   readonly safetyClass: SafetyClass;
   readonly usualOil: string;
+  readonly factoryCharge?: true;
   readonly lowerFlammabilityLimitKgPerM3?: number;
   /**
    * Bubble and dew temperature at 101.325 kPa [degC] from standard 34, from memory. Never fitted to: the model's

@@ -1,6 +1,7 @@
 import type { FluidEquation } from '../data/equation-form.ts';
 import type { BlendFacts, GwpBasis, PureFacts, RefrigerantType, SafetyClass } from '../data/facts-form.ts';
 import { departureFunctions } from '../data/mixing/departures.ts';
+import { allPairs } from '../data/mixing/estimates.ts';
 import { mixingPairs } from '../data/mixing/pairs.ts';
 import type { SaturationTable } from '../data/saturation-form.ts';
 import { mixture, mixtureModel } from './equation-of-state/mixture-model.ts';
@@ -38,6 +39,8 @@ export class BuiltRefrigerant implements Refrigerant {
   readonly odp: number;
   readonly lowerFlammabilityLimitKgPerM3: number | undefined;
   readonly leavesCylinderAs: 'liquid' | 'liquid or vapor';
+  readonly onlyInBlends: boolean;
+  readonly factoryCharge: boolean;
   private readonly facts: Facts;
   private readonly library: Library;
   private readonly fitted: FluidEquation | undefined;
@@ -54,6 +57,8 @@ export class BuiltRefrigerant implements Refrigerant {
     this.safetyClass = facts.safetyClass;
     this.usualOil = facts.usualOil;
     this.lowerFlammabilityLimitKgPerM3 = facts.lowerFlammabilityLimitKgPerM3;
+    this.onlyInBlends = !isBlendFacts(facts) && facts.onlyInBlends === true;
+    this.factoryCharge = facts.factoryCharge === true;
     this.fitted = library.equation(facts.designation);
     if (isBlendFacts(facts)) {
       const molarMasses = facts.components.map(([d]) => equationOf(library, d).molarMassKgPerMol);
@@ -64,7 +69,8 @@ export class BuiltRefrigerant implements Refrigerant {
         massFraction,
         moleFraction: moles[i]!,
       }));
-      this.molarMassKgPerMol = moles.reduce((sum, x, i) => sum + x * molarMasses[i]!, 0);
+      this.molarMassKgPerMol =
+        this.fitted?.molarMassKgPerMol ?? moles.reduce((sum, x, i) => sum + x * molarMasses[i]!, 0);
       this.gwp = blendGwp(facts, library.pureFacts);
       const odp = facts.components.reduce((sum, [d, mass]) => sum + mass * library.pureFacts(d).odp, 0);
       this.odp = Math.round(odp * 1e5) / 1e5;
@@ -91,7 +97,7 @@ export class BuiltRefrigerant implements Refrigerant {
     if (this.fitted !== undefined) return pureModel(this.fitted);
     const components = this.composition.map((c) => equationOf(this.library, c.designation));
     return mixtureModel(
-      mixture(components, mixingPairs, departureFunctions),
+      mixture(components, allPairs, departureFunctions),
       this.composition.map((c) => c.moleFraction),
     );
   }

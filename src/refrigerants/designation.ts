@@ -35,6 +35,7 @@ export function nearestDesignations(text: string, designations: readonly string[
       return { designation, score: distance(key, candidate) - (begins ? 2 : 0) };
     })
     .filter(({ score }) => score <= 2)
+    .filter(({ score }, _, all) => score <= Math.min(...all.map((other) => other.score)) + 1)
     .sort((a, b) => a.score - b.score || a.designation.localeCompare(b.designation, 'en', { numeric: true }))
     .slice(0, count)
     .map(({ designation }) => designation);

@@ -31,7 +31,8 @@ const mostAirPa = 350_000;
 
 /**
  * Gases that a standing pressure could belong to, best first: those whose bubble pressure at the temperature agrees
- * within the doubts, then those that would agree if the system also held air (a pressure above saturation).
+ * within the doubts, then those that would agree if the system also held air (a pressure above saturation). Within each
+ * group the gases that factories charge come first, because inside the doubts closeness decides nothing.
  * A pressure below saturation is not explained by any gas with liquid left; such gases are not listed, because a nearly
  * empty unit can stand at any lower pressure.
  * @throws CalcError out-of-range for a pressure at or below absolute zero
@@ -47,6 +48,7 @@ export function likelyRefrigerants(reading: StandingReading): LikelyRefrigerant[
   const found: { entry: LikelyRefrigerant; rank: number }[] = [];
   for (const refrigerant of refrigerants()) {
     const { saturation, qualityGrade } = refrigerant;
+    if (refrigerant.onlyInBlends) continue;
     if (temperatureK < saturation.lowestTemperatureK || temperatureK > saturation.highestTemperatureK)
       continue;
     const expectedPressurePa = saturation.pressurePa(temperatureK, 'bubble');
@@ -57,11 +59,12 @@ export function likelyRefrigerants(reading: StandingReading): LikelyRefrigerant[
       pressureDoubtPa,
       perKelvin * Math.hypot(temperatureDoubtK, qualityGrade.doubtK),
     );
+    const rarity = refrigerant.factoryCharge ? 0 : 5;
     const entry = { refrigerant, expectedPressurePa, differencePa };
     if (Math.abs(differencePa) <= doubtPa) {
-      found.push({ entry: { ...entry, match: 'fits' }, rank: Math.abs(differencePa) / doubtPa });
+      found.push({ entry: { ...entry, match: 'fits' }, rank: rarity + Math.abs(differencePa) / doubtPa });
     } else if (differencePa > 0 && differencePa <= mostAirPa) {
-      found.push({ entry: { ...entry, match: 'air' }, rank: 10 + differencePa / mostAirPa });
+      found.push({ entry: { ...entry, match: 'air' }, rank: 10 + rarity + differencePa / mostAirPa });
     }
   }
   return found.sort((a, b) => a.rank - b.rank).map(({ entry }) => entry);

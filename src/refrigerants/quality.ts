@@ -50,7 +50,7 @@ export function gradeOfBlend(inputs: {
     return {
       grade: 'partly estimated',
       doubtK: Math.max(1, upToTenth(differenceK)),
-      reason: `no published mixing parameters for ${estimatedPairs.join(', ')}; the doubt is the largest difference from the boiling points of standard 34 (from memory), at least 1 K`,
+      reason: `no published mixing parameters for ${estimatedPairs.join(', ')}: borrowed from a measured relative or combined without correction; the doubt is the largest difference from the boiling points of standard 34 (from memory), at least 1 K`,
       estimatedPairs,
     };
   }

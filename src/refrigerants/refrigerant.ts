@@ -49,6 +49,10 @@ export interface Refrigerant {
   readonly lowerFlammabilityLimitKgPerM3: number | undefined;
   /** Zeotropes must leave the cylinder as liquid or the blend shifts. */
   readonly leavesCylinderAs: 'liquid' | 'liquid or vapor';
+  /** Sold only as part of blends: never the whole charge of a unit. */
+  readonly onlyInBlends: boolean;
+  /** Charged by the factory into room and packaged air conditioners, now or in the past. */
+  readonly factoryCharge: boolean;
   readonly qualityGrade: QualityGrade;
   readonly sources: Readonly<Record<FactName, string>>;
   /** Derived saturation curves; use the functions in saturation.ts, which check the range. */

@@ -9,17 +9,17 @@ function decode(counts: readonly number[]): Float64Array {
 /** ln p of one curve as a series in s, and its inverse s(p): a short series that only starts a Newton iteration. */
 interface PressureSeries {
   readonly value: Float64Array;
-  readonly slope: Float64Array;
   readonly inverse: Float64Array;
   /** ln p_s just above the top of the curve: the inverse is a series in q = √(top - ln p). */
   readonly top: number;
-  readonly inverseLow: number;
-  readonly inverseHigh: number;
+  /** q is mapped to [-1, 1] as q * inversePerHalf - inverseMiddle. */
+  readonly inversePerHalf: number;
+  readonly inverseMiddle: number;
   readonly lowestPressurePa: number;
   readonly highestPressurePa: number;
 }
 
-const inverseDegree = 12;
+const inverseDegree = 16;
 
 /** The derived saturation curves of one refrigerant, ready to evaluate. All SI and by mass. */
 export class SaturationFit {
@@ -77,11 +77,10 @@ export class SaturationFit {
     );
     return {
       value,
-      slope,
       inverse,
       top,
-      inverseLow,
-      inverseHigh,
+      inversePerHalf: 2 / (inverseHigh - inverseLow),
+      inverseMiddle: (inverseHigh + inverseLow) / (inverseHigh - inverseLow),
       lowestPressurePa: Math.exp(logPressure(this.high)),
       highestPressurePa: Math.exp(logPressure(this.low)),
     };
@@ -123,22 +122,40 @@ export class SaturationFit {
     return Math.exp(this.logPressure(this.series(curve).value, this.variable(temperatureK)));
   }
 
-  /** Newton in s from the inverse series, kept inside the table: ln p(s) = ln p. Two steps reach rounding error. */
+  /**
+   * Newton in s, started from the inverse series and kept inside the table: y(s) = (1 - s²) ln(p/p_s). The start is good
+   * enough for one step; the value and the slope of y come out of one backward recurrence.
+   */
   temperatureK(pressurePa: number, curve: 'dew' | 'bubble'): number {
-    const { value, slope, inverse, top, inverseLow, inverseHigh } = this.series(curve);
+    const series = curve === 'dew' ? this.dew : this.bubble;
     const target = Math.log(pressurePa);
-    const q = Math.sqrt(Math.max(0, top - target));
-    let s = chebyshevValue(inverse, (2 * q - inverseLow - inverseHigh) / (inverseHigh - inverseLow));
+    const fromTop = series.top - target;
+    const q = fromTop > 0 ? Math.sqrt(fromTop) : 0;
+    let s = chebyshevValue(series.inverse, q * series.inversePerHalf - series.inverseMiddle);
     const reduced = target - this.logScalePressure;
+    const value = series.value;
     for (let step = 0; step < 6; step++) {
       if (s < this.low) s = this.low;
       else if (s > this.high) s = this.high;
       const x = (s - this.middle) * this.perHalf;
-      const rest = 1 - s * s;
-      const gap = chebyshevValue(value, x) - reduced * rest;
-      const change = gap / (chebyshevValue(slope, x) + 2 * s * reduced);
+      const twice = 2 * x;
+      let b = 0;
+      let afterB = 0;
+      let d = 0;
+      let afterD = 0;
+      for (let k = value.length - 1; k > 0; k--) {
+        const nextD = 2 * b + twice * d - afterD;
+        afterD = d;
+        d = nextD;
+        const nextB = value[k]! + twice * b - afterB;
+        afterB = b;
+        b = nextB;
+      }
+      const y = value[0]! + x * b - afterB;
+      const slope = (b + x * d - afterD) * this.perHalf;
+      const change = (y - reduced * (1 - s * s)) / (slope + 2 * s * reduced);
       s -= change;
-      if (change < 1e-8 && change > -1e-8) break;
+      if (change < 1e-6 && change > -1e-6) break;
     }
     return this.scaleK * (1 - s * s);
   }

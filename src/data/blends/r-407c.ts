@@ -11,5 +11,6 @@ export const facts: BlendFacts = {
   type: 'HFC blend',
   safetyClass: 'A1',
   usualOil: 'polyolester (POE)',
+  factoryCharge: true,
   standardBoilingPointC: [-43.8, -36.7],
 };

@@ -10,5 +10,6 @@ export const facts: BlendFacts = {
   type: 'HFC blend',
   safetyClass: 'A1',
   usualOil: 'polyolester (POE)',
+  factoryCharge: true,
   standardBoilingPointC: [-51.6, -51.5],
 };

@@ -10,6 +10,7 @@ export const facts: BlendFacts = {
   type: 'HFC/HFO blend',
   safetyClass: 'A2L',
   usualOil: 'polyolester (POE)',
+  factoryCharge: true,
   lowerFlammabilityLimitKgPerM3: 0.296,
   standardBoilingPointC: [-50.9, -50.0],
 };

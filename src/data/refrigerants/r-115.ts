@@ -8,4 +8,5 @@ export const facts: PureFacts = {
   usualOil: 'mineral oil or alkylbenzene',
   gwp: { AR4: 7370, AR5: 7670, AR6: 9600 },
   odp: 0.6,
+  onlyInBlends: true,
 };

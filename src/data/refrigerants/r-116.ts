@@ -8,4 +8,5 @@ export const facts: PureFacts = {
   usualOil: 'polyolester (POE)',
   gwp: { AR4: 12200, AR5: 11100, AR6: 12400, 'EU 2024/573': 12200 },
   odp: 0,
+  onlyInBlends: true,
 };

@@ -8,4 +8,5 @@ export const facts: PureFacts = {
   usualOil: 'mineral oil or alkylbenzene',
   gwp: { AR4: 609, AR5: 527, AR6: 597 },
   odp: 0.022,
+  onlyInBlends: true,
 };

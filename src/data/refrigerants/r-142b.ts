@@ -8,4 +8,5 @@ export const facts: PureFacts = {
   usualOil: 'mineral oil or alkylbenzene',
   gwp: { AR4: 2310, AR5: 1980, AR6: 2300 },
   odp: 0.065,
+  onlyInBlends: true,
 };

@@ -8,5 +8,6 @@ export const facts: PureFacts = {
   usualOil: 'polyolester (POE)',
   gwp: { AR4: 4470, AR5: 4800, AR6: 5810, 'US exchange value': 4470, 'EU 2024/573': 4470 },
   odp: 0,
+  onlyInBlends: true,
   lowerFlammabilityLimitKgPerM3: 0.282,
 };

@@ -8,4 +8,5 @@ export const facts: PureFacts = {
   usualOil: 'polyolester (POE)',
   gwp: { AR4: 8830, AR5: 8900, AR6: 9290, 'EU 2024/573': 8830 },
   odp: 0,
+  onlyInBlends: true,
 };

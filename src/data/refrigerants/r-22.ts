@@ -6,6 +6,7 @@ export const facts: PureFacts = {
   type: 'HCFC',
   safetyClass: 'A1',
   usualOil: 'mineral oil or alkylbenzene',
+  factoryCharge: true,
   gwp: { AR4: 1810, AR5: 1760, AR6: 1960 },
   odp: 0.055,
 };

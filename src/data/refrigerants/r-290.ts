@@ -6,6 +6,7 @@ export const facts: PureFacts = {
   type: 'hydrocarbon',
   safetyClass: 'A3',
   usualOil: 'mineral oil or polyolester (POE)',
+  factoryCharge: true,
   gwp: { AR4: 3, AR5: 3, AR6: 0.02, 'EU 2024/573': 0.02 },
   odp: 0,
   lowerFlammabilityLimitKgPerM3: 0.038,

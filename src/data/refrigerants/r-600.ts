@@ -8,4 +8,5 @@ export const facts: PureFacts = {
   usualOil: 'mineral oil or polyolester (POE)',
   gwp: { AR4: 4, AR5: 4, AR6: 0.006, 'EU 2024/573': 0.006 },
   odp: 0,
+  onlyInBlends: true,
 };

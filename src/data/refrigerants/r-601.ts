@@ -8,4 +8,5 @@ export const facts: PureFacts = {
   usualOil: 'mineral oil or polyolester (POE)',
   gwp: { AR4: 5, AR5: 5, AR6: 0, 'EU 2024/573': 0 },
   odp: 0,
+  onlyInBlends: true,
 };

@@ -195,7 +195,8 @@ def write_mixing(cas_of, blends, out):
     by_cas = {}
     for pair in pairs:
         by_cas[(pair["CAS1"], pair["CAS2"])] = pair
-    needed = sorted({tuple(sorted(p)) for parts in blends.values() for i, a in enumerate(parts) for p in [(a, b) for b in parts[i + 1:]]})
+    in_blends = {tuple(sorted((a, b))) for parts in blends.values() for i, a in enumerate(parts) for b in parts[i + 1:]}
+    needed = sorted(in_blends | {tuple(sorted(pair)) for pair in WANTED["relatives"]})
     lines, used, missing, sources = [], {}, [], set()
     for a, b in needed:
         first, second = a, b

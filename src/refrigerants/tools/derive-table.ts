@@ -95,18 +95,17 @@ export function deriveTable(source: Source, input: string): SaturationTable {
   const series = (of: (point: SaturationPoint, reduced: number) => number) =>
     shorten(chebyshevFit(points.map(({ point, reduced }) => of(point, reduced))));
 
-  const table = {
+  const pressure = (of: (point: SaturationPoint) => number) =>
+    series((point, reduced) => reduced * Math.log(of(point) / scalePressure));
+  return {
     input,
     scale: [scaleK, scalePressure, scaleDensity, scaleEnthalpy],
     low,
     high,
-    bubble: series((p, reduced) => reduced * Math.log(p.bubblePressurePa / scalePressure)),
-    dew: series((p, reduced) => reduced * Math.log(p.dewPressurePa / scalePressure)),
+    bubble: pressure((p) => p.bubblePressurePa),
+    ...(source.method === 'pure' ? {} : { dew: pressure((p) => p.dewPressurePa) }),
     liquid: series((p) => (p.liquidDensityMolPerM3 * mass) / scaleDensity),
     vapor: series((p, reduced) => reduced * Math.log((p.vaporDensityMolPerM3 * mass) / scaleDensity)),
     heat: series((p) => p.enthalpyDifferenceJPerMol / mass / scaleEnthalpy),
-  } as const;
-  if (source.method !== 'pure') return table;
-  const { dew: _same, ...pure } = table;
-  return pure;
+  };
 }

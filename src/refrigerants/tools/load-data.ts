@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { FluidEquation } from '../../data/equation-form.ts';
 import type { BlendFacts, PureFacts } from '../../data/facts-form.ts';
 import { departureFunctions } from '../../data/mixing/departures.ts';
-import { mixingPairs } from '../../data/mixing/pairs.ts';
+import { allPairs } from '../../data/mixing/estimates.ts';
 import type { SourceData } from './source-of.ts';
 
 export const dataFolder = new URL('../../data/', import.meta.url);
@@ -37,7 +37,7 @@ export async function loadData(): Promise<{ facts: (PureFacts | BlendFacts)[]; d
     facts: [...pure, ...blends],
     data: {
       equations: new Map(equations.map((equation) => [equation.designation, equation])),
-      pairs: mixingPairs,
+      pairs: allPairs,
       departures: departureFunctions,
     },
   };
