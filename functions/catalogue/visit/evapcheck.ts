@@ -29,7 +29,7 @@ export const evapcheck = defineFunction({
   examples: [
     {
       arguments: { refrigerant: 'R-410A', pressure: 118, return_temperature: 75 },
-      gives: 'In range: coil 40.',
+      gives: 'In range',
       source: 'ASHRAE Handbook Fundamentals, R-410A at 40 degF, from memory; aim 40 degF, common practice',
     },
     {

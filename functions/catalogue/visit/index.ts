@@ -7,6 +7,7 @@ export { dischargecheck } from './dischargecheck.ts';
 export { doubt } from './doubt.ts';
 export { evapcheck } from './evapcheck.ts';
 export { expectedcondensing } from './expectedcondensing.ts';
+export { expecteddischarge } from './expecteddischarge.ts';
 export { expectedevap } from './expectedevap.ts';
 export { readycheck } from './readycheck.ts';
 export { splitcheck } from './splitcheck.ts';

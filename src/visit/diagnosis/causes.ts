@@ -1,28 +1,18 @@
 import { CalcError } from '../../errors.ts';
 import type { Phrase } from '../../phrase.ts';
 import { phrase } from '../../phrase.ts';
-import type { Gate, GateReadings } from '../gates.ts';
+import type { Gate } from '../gates.ts';
 import { judgeGates } from '../gates.ts';
-import type { Deviation } from './deviations.ts';
+import type { CauseLine } from './cause-line.ts';
+import type { Deviation } from './deviation.ts';
 import { deviations } from './deviations.ts';
 import { circuitCauses, signSource } from './fault-signs.ts';
 import type { RankedCause } from './rank-causes.ts';
 import { rankCauses } from './rank-causes.ts';
 import type { ReadingSet } from './reading-set.ts';
+import { seenCauses } from './seen-causes.ts';
 import type { Symptom } from './symptoms.ts';
 import { symptoms } from './symptoms.ts';
-
-/** One line of the answer. */
-export interface CauseLine {
-  readonly rank: number | undefined;
-  readonly cause: string;
-  /** seen, likely, possible, unlikely, unproven, excluded, not judged. */
-  readonly confidence: string;
-  readonly inFavor: Phrase;
-  readonly against: Phrase;
-  readonly notMeasured: Phrase;
-  readonly next: Phrase;
-}
 
 /** Shares of belief from which a cause is called so. Own choice, no source. */
 const likelyFrom = 0.55;
@@ -86,60 +76,6 @@ function refuseClosed(gates: readonly Gate[]): void {
       limit: cold ? '55 degF or more' : '15 min or more',
     },
   );
-}
-
-/** Faults that were seen at the gates, in the order they are worked off. */
-function seenCauses(gates: readonly Gate[], readings: GateReadings): readonly CauseLine[] {
-  const lines: { cause: string; evidence: Phrase; next: Phrase }[] = [];
-  const closed = (name: Gate['name']): Gate | undefined =>
-    gates.find((gate) => gate.name === name && gate.state === 'closed');
-  const supply = closed('supply');
-  if (supply)
-    lines.push({
-      cause: 'supply fault',
-      evidence: supply.finding,
-      next: phrase`volts at the source, idle and running`,
-    });
-  const frost = closed('frost');
-  if (frost)
-    lines.push({
-      cause: 'ice',
-      evidence: frost.finding,
-      next: phrase`thaw, then look at filter, coil, fan and vents`,
-    });
-  const bad = (part: keyof GateReadings): boolean =>
-    readings[part] === 'dirty' || readings[part] === 'blocked';
-  const say = (part: keyof GateReadings, name: string): string[] =>
-    bad(part) ? [`${name} ${String(readings[part])}`] : [];
-  const indoor = [
-    ...say('filter', 'filter'),
-    ...say('indoorCoil', 'indoor coil'),
-    ...say('vents', 'vents or ducts'),
-    ...say('fan', 'fan'),
-  ];
-  if (indoor.length > 0) {
-    lines.push({
-      cause: 'low indoor airflow',
-      evidence: [indoor.join(', ')],
-      next: phrase`clean, settle 15 min, read again`,
-    });
-  }
-  if (bad('outdoorCoil')) {
-    lines.push({
-      cause: 'dirty condenser',
-      evidence: say('outdoorCoil', 'outdoor coil'),
-      next: phrase`clean, settle 15 min, read again`,
-    });
-  }
-  return lines.map(({ cause, evidence, next }, index) => ({
-    rank: index + 1,
-    cause,
-    confidence: 'seen',
-    inFavor: evidence,
-    against: [],
-    notMeasured: [],
-    next,
-  }));
 }
 
 function notJudged(gates: readonly Gate[]): readonly CauseLine[] {

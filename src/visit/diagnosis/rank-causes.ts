@@ -1,5 +1,5 @@
 import type { GateReadings } from '../gates.ts';
-import type { Deviation } from './deviations.ts';
+import type { Deviation } from './deviation.ts';
 import type { JudgedCause } from './fault-signs.ts';
 import { judgedCauses } from './fault-signs.ts';
 import { bearing, beliefs, discrimination } from './likelihood.ts';

@@ -1,0 +1,58 @@
+import type { Phrase } from '../../phrase.ts';
+import { phrase } from '../../phrase.ts';
+import type { Gate, GateReadings } from '../gates.ts';
+import type { CauseLine } from './cause-line.ts';
+
+type Part = 'filter' | 'indoorCoil' | 'outdoorCoil' | 'vents' | 'fan';
+
+/** Faults that were seen at the gates, in the order they are worked off. */
+export function seenCauses(gates: readonly Gate[], readings: GateReadings): readonly CauseLine[] {
+  const lines: { cause: string; evidence: Phrase; next: Phrase }[] = [];
+  const closed = (name: Gate['name']): Gate | undefined =>
+    gates.find((gate) => gate.name === name && gate.state === 'closed');
+  const supply = closed('supply');
+  if (supply)
+    lines.push({
+      cause: 'supply fault',
+      evidence: supply.finding,
+      next: phrase`volts at the source, idle and running`,
+    });
+  const frost = closed('frost');
+  if (frost)
+    lines.push({
+      cause: 'ice',
+      evidence: frost.finding,
+      next: phrase`thaw, then look at filter, coil, fan and vents`,
+    });
+  const bad = (part: Part): boolean => readings[part] === 'dirty' || readings[part] === 'blocked';
+  const say = (part: Part, name: string): string[] => (bad(part) ? [`${name} ${readings[part] ?? ''}`] : []);
+  const indoor = [
+    ...say('filter', 'filter'),
+    ...say('indoorCoil', 'indoor coil'),
+    ...say('vents', 'vents or ducts'),
+    ...say('fan', 'fan'),
+  ];
+  if (indoor.length > 0) {
+    lines.push({
+      cause: 'low indoor airflow',
+      evidence: [indoor.join(', ')],
+      next: phrase`clean, settle 15 min, read again`,
+    });
+  }
+  if (bad('outdoorCoil')) {
+    lines.push({
+      cause: 'dirty condenser',
+      evidence: say('outdoorCoil', 'outdoor coil'),
+      next: phrase`clean, settle 15 min, read again`,
+    });
+  }
+  return lines.map(({ cause, evidence, next }, index) => ({
+    rank: index + 1,
+    cause,
+    confidence: 'seen',
+    inFavor: evidence,
+    against: [],
+    notMeasured: [],
+    next,
+  }));
+}

@@ -1,0 +1,91 @@
+import { CalcError } from '../errors.ts';
+import type { Refrigerant } from '../refrigerants/index.ts';
+import { enthalpyPastSaturation, saturationTemperatureK, singlePhaseDensity } from '../refrigerants/index.ts';
+import { compressionRatio } from './compression-ratio.ts';
+
+export interface CompressionStates {
+  readonly refrigerant: Refrigerant;
+  /** Absolute [Pa]. */
+  readonly suctionPa: number;
+  readonly suctionTemperatureK: number;
+  /** Absolute [Pa]. */
+  readonly dischargePa: number;
+  /** Isentropic, above 0 to 1. */
+  readonly efficiency: number;
+}
+
+/** Isentropic efficiency of small compressors. Common practice, no source. */
+export const usualEfficiency = 0.7;
+
+/** Steps of equal pressure ratio; 6 keep the discharge temperature within 0.1 K of many up to a ratio of 6. */
+const steps = 6;
+const probeStepK = 0.25;
+
+/**
+ * Discharge temperature of the ideal cycle: adiabatic compression with an isentropic efficiency, no heat lost from the shell.
+ * Along the isentrope dT/d ln p = T p (dv/dT)_p / cp and dh = v dp (midpoint rule); then h(T2) = h1 + dh / efficiency.
+ *
+ * @returns [K]
+ * @throws CalcError out-of-range: suction not superheated, states outside the equation of state, discharge below suction
+ * @source first and second law; properties from the equation of state
+ */
+export function idealDischargeK(states: CompressionStates): number {
+  const { refrigerant, suctionPa, suctionTemperatureK, dischargePa, efficiency } = states;
+  if (!(efficiency > 0 && efficiency <= 1)) {
+    throw new CalcError('efficiency must be above 0 and at most 100 %', {
+      code: 'out-of-range',
+      parameter: 'efficiency',
+      received: String(efficiency),
+      limit: 'above 0 to 100 %',
+    });
+  }
+  const growth = Math.log(compressionRatio({ suctionPa, dischargePa })) / steps;
+  let temperatureK = suctionTemperatureK;
+  let workJPerKg = 0;
+  for (let step = 0; step < steps; step += 1) {
+    const pressurePa = suctionPa * Math.exp(step * growth);
+    const middlePa = pressurePa * Math.exp(growth / 2);
+    const half = temperatureK + (growth / 2) * slope(refrigerant, pressurePa, temperatureK).riseK;
+    const middle = slope(refrigerant, middlePa, half);
+    temperatureK += growth * middle.riseK;
+    workJPerKg += growth * middlePa * middle.volume;
+  }
+  return heatedBy(refrigerant, dischargePa, temperatureK, workJPerKg * (1 / efficiency - 1));
+}
+
+/** Rise of temperature per unit of ln p along the isentrope, and specific volume, of a superheated vapor. */
+function slope(
+  refrigerant: Refrigerant,
+  pressurePa: number,
+  temperatureK: number,
+): { readonly riseK: number; readonly volume: number } {
+  const dewK = saturationTemperatureK(refrigerant, pressurePa, 'dew');
+  // Close to the dew point the lower probe may not leave the vapor.
+  const lowerK = Math.max(temperatureK - probeStepK, dewK);
+  const upperK = lowerK + 2 * probeStepK;
+  const at = (kelvin: number) => ({ phase: 'superheated vapor', pressurePa, temperatureK: kelvin }) as const;
+  const volume = (kelvin: number): number => 1 / singlePhaseDensity(refrigerant, at(kelvin));
+  const expansion = (volume(upperK) - volume(lowerK)) / (upperK - lowerK);
+  const heatCapacity =
+    (enthalpyPastSaturation(refrigerant, at(upperK)) - enthalpyPastSaturation(refrigerant, at(lowerK))) /
+    (upperK - lowerK);
+  return {
+    riseK: (temperatureK * pressurePa * expansion) / heatCapacity,
+    volume: volume(Math.max(temperatureK, dewK)),
+  };
+}
+
+/** Temperature after heating at constant pressure [K]; Newton on the enthalpy, which is nearly straight. */
+function heatedBy(refrigerant: Refrigerant, pressurePa: number, fromK: number, heatJPerKg: number): number {
+  const enthalpy = (temperatureK: number): number =>
+    enthalpyPastSaturation(refrigerant, { phase: 'superheated vapor', pressurePa, temperatureK });
+  const start = enthalpy(fromK);
+  let temperatureK = fromK;
+  for (let round = 0; round < 20; round += 1) {
+    const heatCapacity = (enthalpy(temperatureK + probeStepK) - enthalpy(temperatureK)) / probeStepK;
+    const change = (heatJPerKg - (enthalpy(temperatureK) - start)) / heatCapacity;
+    temperatureK += change;
+    if (Math.abs(change) < 1e-6) return temperatureK;
+  }
+  throw new CalcError('no discharge temperature was found', { code: 'no-convergence' });
+}
