@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { EsbuildPlugin } from 'esbuild-loader';
 import webpack from 'webpack';
 
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
@@ -23,7 +24,8 @@ function build({ name, entry, target, es, output, minimize = false, externals, p
     },
     externals,
     plugins: [new webpack.DefinePlugin({ OUNCEWISE_VERSION: JSON.stringify(version) }), ...plugins],
-    optimization: { minimize },
+    // Minifying also brings what libraries ship down to the host's own JavaScript.
+    optimization: { minimize, minimizer: [new EsbuildPlugin({ target: es, legalComments: 'none' })] },
     performance: { hints: false },
     stats: 'errors-warnings',
   };
@@ -50,6 +52,41 @@ export default [
     }),
     experiments: { outputModule: true },
   },
+  build({
+    // The Calc add-in's Node child; functions/hosts/libreoffice/build.ts packs it.
+    name: 'libreoffice',
+    entry: { server: './functions/hosts/libreoffice/main.ts' },
+    target: 'node20',
+    es: 'node20',
+    output: { filename: '[name].cjs' },
+  }),
+  build({
+    // Runs alone in Excel's JavaScript-only runtime; functions/hosts/office/build.ts adds the other files.
+    name: 'office',
+    entry: { functions: './functions/hosts/office/functions.ts' },
+    target: ['web', 'es2020'],
+    es: 'es2020',
+    output: { filename: '[name].js', globalObject: 'globalThis' },
+    minimize: true,
+  }),
+  build({
+    // functions/hosts/apps-script/build.ts puts the functions that a sheet calls behind it.
+    name: 'apps-script',
+    entry: { core: './functions/hosts/apps-script/main.ts' },
+    target: ['web', 'es2019'],
+    es: 'es2019',
+    output: { filename: '[name].js', library: { name: 'Ouncewise', type: 'var' }, globalObject: 'this' },
+    minimize: true,
+  }),
+  build({
+    // functions/hosts/onlyoffice/build.ts registers its functions with the spreadsheet.
+    name: 'onlyoffice',
+    entry: { core: './functions/hosts/onlyoffice/main.ts' },
+    target: ['web', 'es2019'],
+    es: 'es2019',
+    output: { filename: '[name].js', library: { name: 'Ouncewise', type: 'var' }, globalObject: 'this' },
+    minimize: true,
+  }),
   {
     ...build({
       name: 'library',
