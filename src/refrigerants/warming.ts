@@ -2,12 +2,13 @@ import type { BlendFacts, GwpBasis, PureFacts } from '../data/facts-form.ts';
 
 export const gwpBases: readonly GwpBasis[] = ['AR4', 'AR5', 'AR6', 'US exchange value', 'EU 2024/573'];
 
-/** Where the values of each basis come from. All were typed from memory of the documents named. */
+/** Where the values of each basis come from. Typed by hand; what is not from memory says so in tests/standards/refrigerants/warming.test.ts. */
 export const gwpSources: Readonly<Record<GwpBasis, string>> = {
-  AR4: 'IPCC Fourth Assessment Report 2007, 100 years (HFOs and hydrocarbons: values in trade use); from memory',
+  AR4: 'IPCC Fourth Assessment Report 2007, 100 years (HFOs and hydrocarbons: Regulation (EU) 517/2014); from memory',
   AR5: 'IPCC Fifth Assessment Report 2013, 100 years, without climate-carbon feedback ("less than 1" taken as 1; hydrocarbons as in AR4); from memory',
   AR6: 'IPCC Sixth Assessment Report 2021, 100 years; from memory',
-  'US exchange value': 'American Innovation and Manufacturing Act, table of exchange values; from memory',
+  'US exchange value':
+    'American Innovation and Manufacturing Act, 42 U.S.C. 7675(c)(1) and (e)(1)(D); HCFCs and CFCs other than R-22 and R-12 from memory',
   'EU 2024/573': 'Regulation (EU) 2024/573, Annexes I, II and VI; from memory',
 };
 

@@ -11,5 +11,6 @@ export const facts: BlendFacts = {
   type: 'HFC/HFO blend',
   safetyClass: 'A2L',
   usualOil: 'polyolester (POE)',
+  lowerFlammabilityLimitKgPerM3: 0.31,
   standardBoilingPointC: [-51.0, -50.3],
 };

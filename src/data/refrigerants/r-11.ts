@@ -6,6 +6,6 @@ export const facts: PureFacts = {
   type: 'CFC',
   safetyClass: 'A1',
   usualOil: 'mineral oil or alkylbenzene',
-  gwp: { AR4: 4750, AR5: 4660, AR6: 6230 },
+  gwp: { AR4: 4750, AR5: 4660, AR6: 6230, 'US exchange value': 4750 },
   odp: 1,
 };

@@ -6,7 +6,7 @@ export const facts: PureFacts = {
   type: 'CFC',
   safetyClass: 'A1',
   usualOil: 'mineral oil or alkylbenzene',
-  gwp: { AR4: 7370, AR5: 7670, AR6: 9600 },
+  gwp: { AR4: 7370, AR5: 7670, AR6: 9600, 'US exchange value': 7370 },
   odp: 0.6,
   onlyInBlends: true,
 };

@@ -6,6 +6,6 @@ export const facts: PureFacts = {
   type: 'CFC',
   safetyClass: 'A1',
   usualOil: 'mineral oil or alkylbenzene',
-  gwp: { AR4: 10900, AR5: 10200, AR6: 12500 },
+  gwp: { AR4: 10900, AR5: 10200, AR6: 12500, 'US exchange value': 10900 },
   odp: 1,
 };

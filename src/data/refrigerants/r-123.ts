@@ -6,6 +6,6 @@ export const facts: PureFacts = {
   type: 'HCFC',
   safetyClass: 'B1',
   usualOil: 'mineral oil or alkylbenzene',
-  gwp: { AR4: 77, AR5: 79, AR6: 90.4 },
+  gwp: { AR4: 77, AR5: 79, AR6: 90.4, 'US exchange value': 77 },
   odp: 0.02,
 };

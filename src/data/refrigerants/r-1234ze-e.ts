@@ -6,7 +6,7 @@ export const facts: PureFacts = {
   type: 'HFO',
   safetyClass: 'A2L',
   usualOil: 'polyolester (POE)',
-  gwp: { AR4: 6, AR5: 1, AR6: 1.37, 'EU 2024/573': 1.37 },
+  gwp: { AR4: 7, AR5: 1, AR6: 1.37, 'EU 2024/573': 1.37 },
   odp: 0,
   lowerFlammabilityLimitKgPerM3: 0.303,
 };

@@ -6,7 +6,7 @@ export const facts: PureFacts = {
   type: 'HCFC',
   safetyClass: 'A1',
   usualOil: 'mineral oil or alkylbenzene',
-  gwp: { AR4: 609, AR5: 527, AR6: 597 },
+  gwp: { AR4: 609, AR5: 527, AR6: 597, 'US exchange value': 609 },
   odp: 0.022,
   onlyInBlends: true,
 };

@@ -7,6 +7,6 @@ export const facts: PureFacts = {
   safetyClass: 'A1',
   usualOil: 'mineral oil or alkylbenzene',
   factoryCharge: true,
-  gwp: { AR4: 1810, AR5: 1760, AR6: 1960 },
+  gwp: { AR4: 1810, AR5: 1760, AR6: 1960, 'US exchange value': 1810 },
   odp: 0.055,
 };

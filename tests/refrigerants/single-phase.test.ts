@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import {
+  enthalpyPastSaturation,
+  findRefrigerant,
+  refrigerants,
+  saturatedLiquidDensity,
+  saturatedVaporDensity,
+  saturationPressurePa,
+  singlePhaseDensity,
+} from '../../src/refrigerants/index.ts';
+import { readGrid } from './read-grid.ts';
+
+/** Source: head of single-phase-grid.csv. Blends with their own fit are compared with that fit only. */
+describe('superheated vapor and subcooled liquid', () => {
+  const rows = readGrid('single-phase-grid.csv').filter(
+    (row) =>
+      row['method'] !== 'mixture' || !['R-404A', 'R-407C', 'R-410A', 'R-507A'].includes(row['refrigerant']!),
+  );
+
+  it(`agree with the library at ${rows.length} states`, () => {
+    expect(rows.length).toBeGreaterThan(250);
+    for (const row of rows) {
+      const refrigerant = findRefrigerant(row['refrigerant']!);
+      const state = {
+        phase: row['phase'] === 'vapor' ? 'superheated vapor' : 'subcooled liquid',
+        pressurePa: Number(row['p_Pa']),
+        temperatureK: Number(row['T_K']),
+      } as const;
+      const label = `${refrigerant.designation} ${state.phase} ${state.pressurePa} Pa ${state.temperatureK} K`;
+      // 1e-7: the grid has nine digits. Enthalpy: the saturation temperature of the fit is 1e-4 K off at most, 0.2 J/kg.
+      expect(singlePhaseDensity(refrigerant, state) / Number(row['rho_kgm3']) - 1, label).toBeCloseTo(0, 7);
+      const dh = enthalpyPastSaturation(refrigerant, state);
+      expect(Math.abs(dh - Number(row['dh_Jkg'])), label).toBeLessThan(2);
+    }
+  });
+
+  it('meet the saturation tables at saturation', () => {
+    for (const refrigerant of refrigerants()) {
+      const temperatureK = 0.8 * refrigerant.criticalTemperatureK;
+      const dew = {
+        phase: 'superheated vapor',
+        pressurePa: saturationPressurePa(refrigerant, temperatureK, 'dew'),
+        temperatureK,
+      } as const;
+      const bubble = {
+        phase: 'subcooled liquid',
+        pressurePa: saturationPressurePa(refrigerant, temperatureK, 'bubble'),
+        temperatureK,
+      } as const;
+      expect(
+        singlePhaseDensity(refrigerant, dew) / saturatedVaporDensity(refrigerant, temperatureK) - 1,
+      ).toBeCloseTo(0, 4);
+      expect(
+        singlePhaseDensity(refrigerant, bubble) / saturatedLiquidDensity(refrigerant, temperatureK) - 1,
+      ).toBeCloseTo(0, 5);
+      expect(Math.abs(enthalpyPastSaturation(refrigerant, dew))).toBeLessThan(1);
+    }
+  });
+
+  it('refuse a state of the other phase and one outside the equation', () => {
+    const gas = findRefrigerant('R-22');
+    const at = (phase: 'superheated vapor' | 'subcooled liquid', temperatureK: number) => () =>
+      singlePhaseDensity(gas, { phase, pressurePa: 500_000, temperatureK });
+    expect(at('superheated vapor', 260)).toThrow(/below the dew point/);
+    expect(at('subcooled liquid', 290)).toThrow(/above the bubble point/);
+    expect(at('superheated vapor', 900)).toThrow(/outside the range/);
+    expect(at('subcooled liquid', Number.NaN)).toThrow(/outside the range/);
+  });
+});
