@@ -1,14 +1,16 @@
 import { standardAtmospherePa } from '../../src/air/standard-atmosphere.ts';
 import { CalcError } from '../../src/errors.ts';
 import type { Argument, CellInput, CellOutput, Outcome } from './cells.ts';
-import { HostError, isBlank } from './cells.ts';
+import { cellText, HostError, isBlank } from './cells.ts';
 import { broadcastShape, cellAt, isRange, unwrapSingle } from './broadcast.ts';
 import { coerceCell, isRequired, valueWhenBlank } from './coerce.ts';
 import type {
+  Arguments,
   Context,
   ListParameter,
   NumberParameter,
   Parameter,
+  Parameters,
   ScalarParameter,
   TableParameter,
 } from './define.ts';
@@ -103,7 +105,7 @@ function callCell(
     const result = declaration.compute(read.args, read.context) as unknown;
     return outputOf(declaration.returns, result, read.reader);
   } catch (error) {
-    return asCalcError(error);
+    return withReceived(asCalcError(error), declaration, (index) => cellAt(values[index], row, column));
   }
 }
 
@@ -129,7 +131,8 @@ function callOnce(declaration: RegisteredFunction, values: readonly Argument[]):
 }
 
 interface ReadArguments {
-  readonly args: Readonly<Record<string, unknown>>;
+  /** As the parameters declare them; what each is was checked when it was read. */
+  readonly args: Arguments<Parameters>;
   readonly context: Context;
   readonly reader: Reader;
 }
@@ -156,16 +159,18 @@ function readArguments(
   if (blank) return '';
 
   const reader = readerOf(names, at);
-  const args: Record<string, unknown> = {};
+  const args: Record<string, never> = {};
   for (let index = 0; index < parameters.length - 1; index += 1) {
     const name = names[index] ?? '';
     const parameter = parameters[index];
     if (parameter === undefined) continue;
-    if (parameter.kind === 'table') args[name] = rangeOf(values[index]);
-    else if (parameter.kind === 'list') args[name] = listOf(name, parameter, values[index], reader);
+    if (parameter.kind === 'table') args[name] = rangeOf(values[index]) as never;
+    else if (parameter.kind === 'list') args[name] = listOf(name, parameter, values[index], reader) as never;
     else {
       const cell = at(index);
-      args[name] = isBlank(cell) ? valueWhenBlank(parameter) : coerceCell(name, parameter, cell, reader);
+      args[name] = (
+        isBlank(cell) ? valueWhenBlank(parameter) : coerceCell(name, parameter, cell, reader)
+      ) as never;
     }
   }
   return { args, context: reader, reader };
@@ -225,6 +230,22 @@ function listOf(
     if (cell instanceof HostError) throw new PassedOn(cell);
     return isBlank(cell) ? undefined : coerceCell(name, parameter.of, cell, reader);
   });
+}
+
+/** An error from inside a calculation knows its parameter but not what was typed; the message must tell both. */
+function withReceived(
+  error: CalcError | HostError,
+  declaration: RegisteredFunction,
+  at: (index: number) => CellInput,
+): CalcError | HostError {
+  if (error instanceof HostError || error.parameter === undefined || error.received !== undefined)
+    return error;
+  const index = declaration.parameterNames.indexOf(error.parameter);
+  const cell = index < 0 ? undefined : at(index);
+  if (isBlank(cell) || error.code === 'refused') return error;
+  const received = typeof cell === 'string' ? `"${cell}"` : cellText(cell);
+  const { code, parameter, limit } = error;
+  return new CalcError(`${error.message}; received ${received}`, { code, parameter, received, limit });
 }
 
 /** Carries a host's own error out of a list. */

@@ -1,3 +1,10 @@
 export { sattemp } from './sattemp.ts';
 export { satpressure } from './satpressure.ts';
 export { glide } from './glide.ts';
+export { liquiddensity } from './liquiddensity.ts';
+export { vapordensity } from './vapordensity.ts';
+export { latentheat } from './latentheat.ts';
+export { refrigerantfact } from './refrigerantfact.ts';
+export { refrigerantlist } from './refrigerantlist.ts';
+export { gwp } from './gwp.ts';
+export { likelyrefrigerant } from './likelyrefrigerant.ts';
