@@ -74,3 +74,10 @@ export function shownPart(
   if (line === undefined) return beyond;
   return line.length === 1 ? line[0] : column < line.length ? line[column] : beyond;
 }
+
+/** The cells that show a formula's result. */
+export function* areaOf(cell: FormulaCell): Generator<{ row: number; column: number }> {
+  for (let row = cell.row; row < cell.row + cell.height; row++) {
+    for (let column = cell.column; column < cell.column + cell.width; column++) yield { row, column };
+  }
+}

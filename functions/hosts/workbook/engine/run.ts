@@ -2,7 +2,7 @@ import { cellAddress, quoteSheetName } from './address.ts';
 import type { Place } from './formula/compiled-formula.ts';
 import { intersect, readOperand } from './formula/read-reference.ts';
 import type { FormulaCell } from './formula-cell.ts';
-import { shownPart } from './formula-cell.ts';
+import { areaOf, shownPart } from './formula-cell.ts';
 import { DueCells } from './graph/due-cells.ts';
 import { settleAll } from './graph/settle.ts';
 import { NotSettled } from './not-settled.ts';
@@ -11,7 +11,6 @@ import type { Operand } from './operand.ts';
 import { Reference } from './reference.ts';
 import type { CellValue, Matrix } from './values.ts';
 import { CellError, notAvailable, referenceError, spillError } from './values.ts';
-import { areaOf } from './workbook.ts';
 import type { Workbook } from './workbook.ts';
 
 /** What a run did. */

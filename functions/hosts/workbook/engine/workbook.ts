@@ -4,7 +4,7 @@ import type { CompiledFormula, Place } from './formula/compiled-formula.ts';
 import { compileFormula } from './formula/compile.ts';
 import { relativeKey } from './formula/relative-key.ts';
 import type { ResultShape } from './formula-cell.ts';
-import { FormulaCell } from './formula-cell.ts';
+import { areaOf, FormulaCell } from './formula-cell.ts';
 import type { DueCells } from './graph/due-cells.ts';
 import { Dependants } from './graph/dependants.ts';
 import { LookupCaches } from './functions/lookup-caches.ts';
@@ -262,11 +262,4 @@ export class Workbook {
 
 function nameKey(name: string, scope: Sheet | undefined): string {
   return `${scope === undefined ? '' : String(scope.index)}\u0000${name.toLowerCase()}`;
-}
-
-/** The cells that show a formula's result. */
-export function* areaOf(cell: FormulaCell): Generator<{ row: number; column: number }> {
-  for (let row = cell.row; row < cell.row + cell.height; row++) {
-    for (let column = cell.column; column < cell.column + cell.width; column++) yield { row, column };
-  }
 }

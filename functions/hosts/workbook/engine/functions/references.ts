@@ -1,7 +1,6 @@
 import { columnLetters, columnLimit, quoteSheetName, rowLimit } from '../address.ts';
 import type { Place } from '../formula/compiled-formula.ts';
 import { resolvePattern } from '../formula/read-reference.ts';
-import { compileFormula } from '../formula/compile.ts';
 import { areasOf, asReference, isMatrix } from '../operand.ts';
 import type { Operand } from '../operand.ts';
 import { Reference } from '../reference.ts';
@@ -37,13 +36,7 @@ function offset(
 /** A reference spelled as text, in A1 spelling. */
 function indirect(place: Place, text: string, isA1: boolean | undefined): Operand {
   if (isA1 === false) return new CellError('#REF!', 'INDIRECT with row-and-column spelling is not supported');
-  const compiled = compileFormula(text, {
-    workbook: place.workbook,
-    sheet: place.sheet,
-    row: place.row,
-    column: place.column,
-    whole: true,
-  });
+  const compiled = place.workbook.compile(text, place.sheet, place.row, place.column, true);
   if (compiled.problem !== undefined) return referenceError;
   const own: Place = { ...place, variables: [] };
   for (const pattern of compiled.reads) {

@@ -1,0 +1,59 @@
+import type { CellValue } from '../engine/values.ts';
+import { spellValue } from './cell-value.ts';
+import type { CellSpot } from './sheet-part.ts';
+import { encodeText } from './xml-reader.ts';
+
+export interface CellPatch {
+  readonly spot: CellSpot;
+  readonly value: CellValue;
+}
+
+/** Text of a worksheet part with some cached values changed and every other character as it was. */
+export function patchSheet(text: string, patches: readonly CellPatch[]): string {
+  const inOrder = [...patches].sort((one, other) => one.spot.tagStart - other.spot.tagStart);
+  const pieces: string[] = [];
+  let copied = 0;
+  for (const { spot, value } of inOrder) {
+    pieces.push(text.slice(copied, spot.tagStart), patchCell(text, spot, value));
+    copied = spot.end;
+  }
+  pieces.push(text.slice(copied));
+  return pieces.join('');
+}
+
+function patchCell(text: string, spot: CellSpot, value: CellValue): string {
+  const tag = text.slice(spot.tagStart, spot.tagEnd);
+  const name = /^<([^\s/>]+)/.exec(tag)?.[1] ?? 'c';
+  const prefix = name.includes(':') ? name.slice(0, name.indexOf(':') + 1) : '';
+  const { type, text: spelled } = spellValue(value);
+  const element = `<${prefix}v>${encodeText(spelled)}</${prefix}v>`;
+  const openTag = withType(tag, type);
+  const body = text.slice(spot.tagEnd, spot.bodyEnd);
+  const closeTag = spot.bodyEnd === spot.end ? `</${name}>` : text.slice(spot.bodyEnd, spot.end);
+  return openTag + patchBody(body, spot, element) + closeTag;
+}
+
+/** The start tag with another cell type, and never closed at once. */
+function withType(tag: string, type: string | undefined): string {
+  const open = tag.replace(/\s*\/?>$/, '');
+  const bare = open.replace(/\s+t\s*=\s*(?:"[^"]*"|'[^']*')/, '');
+  return `${bare}${type === undefined ? '' : ` t="${type}"`}>`;
+}
+
+function patchBody(body: string, spot: CellSpot, element: string): string {
+  const at = (position: number): number => position - spot.tagEnd;
+  let result = body;
+  if (spot.valueStart >= 0) {
+    result = body.slice(0, at(spot.valueStart)) + element + body.slice(at(spot.valueEnd));
+  } else {
+    // The value comes behind the formula (CT_Cell: f, v, is, extLst).
+    const place = spot.formulaEnd >= 0 ? at(spot.formulaEnd) : 0;
+    result = body.slice(0, place) + element + body.slice(place);
+  }
+  if (spot.inlineStart < 0) return result;
+  const shift = result.length - body.length;
+  const isBehind = spot.valueStart < 0 || spot.inlineStart > spot.valueStart;
+  const from = at(spot.inlineStart) + (isBehind ? shift : 0);
+  const to = at(spot.inlineEnd) + (isBehind ? shift : 0);
+  return result.slice(0, from) + result.slice(to);
+}

@@ -1,0 +1,87 @@
+import { cellAddress } from './engine/address.ts';
+import type { CustomFunctions } from './engine/custom-functions.ts';
+import type { FormulaCell } from './engine/formula-cell.ts';
+import { CellError, describeError } from './engine/values.ts';
+import type { CellValue } from './engine/values.ts';
+import type { ReadLimits } from './file/limits.ts';
+import { loadWorkbook, placeOf } from './file/load-workbook.ts';
+import type { LoadedWorkbook } from './file/load-workbook.ts';
+import { cachedChanges, savedBytes } from './file/save-workbook.ts';
+
+export interface RecalculateOptions {
+  /** The present moment for TODAY and NOW; the computer's clock when absent. */
+  readonly now?: (() => Date) | undefined;
+  readonly random?: (() => number) | undefined;
+  readonly limits?: ReadLimits | undefined;
+}
+
+export interface CellPlace {
+  readonly sheet: string;
+  readonly address: string;
+}
+
+/** What a recalculation found and changed. Addresses are like "B7". */
+export interface Recalculation {
+  /** The workbook file with its cached values brought up to date; the very bytes given when nothing changed. */
+  readonly bytes: Uint8Array;
+  readonly changes: readonly (CellPlace & { before: CellValue; after: CellValue })[];
+  /** Formula cells that show an error, with the reason where one is known. */
+  readonly errors: readonly (CellPlace & { code: string; message: string })[];
+  /** Formula cells left alone, with the reason; they keep the value they were saved with. */
+  readonly kept: readonly (CellPlace & { formula: string; reason: string })[];
+  /** Groups of cells that wait for each other. */
+  readonly cycles: readonly (readonly CellPlace[])[];
+  readonly formulaCount: number;
+  /** The workbook in memory, for reading results. */
+  readonly loaded: LoadedWorkbook;
+}
+
+/**
+ * Recalculates all formulas of an .xlsx file, in memory.
+ *
+ * @param bytes - the file
+ * @param customFunctions - what the formulas may call beside the standard functions
+ * @throws FileError when the bytes are no workbook this program can read
+ */
+export function recalculate(
+  bytes: Uint8Array,
+  customFunctions: CustomFunctions,
+  options: RecalculateOptions = {},
+): Recalculation {
+  const { now, random, limits } = options;
+  const loaded = loadWorkbook(bytes, { customFunctions, now, random }, limits);
+  const { cycles } = loaded.workbook.recalculate({ everything: true });
+  const errors: Recalculation['errors'][number][] = [];
+  const kept: Recalculation['kept'][number][] = [];
+  let formulaCount = 0;
+  for (const { sheet } of loaded.sheets) {
+    for (const cell of byRow(sheet.formulaCells())) {
+      if (cell.anchor === undefined) formulaCount++;
+      const place = placeOf(cell);
+      if (cell.kept !== undefined) {
+        kept.push({ ...place, formula: `=${cell.text()}`, reason: cell.kept.message });
+      } else if (cell.value instanceof CellError) {
+        errors.push({ ...place, code: cell.value.code, message: describeError(cell.value) });
+      }
+    }
+  }
+  return {
+    bytes: savedBytes(loaded, bytes),
+    changes: cachedChanges(loaded).map(({ sheet, row, column, before, after }) => ({
+      sheet: sheet.name,
+      address: cellAddress(row, column),
+      before,
+      after,
+    })),
+    errors,
+    kept,
+    cycles: cycles.map((cells) => cells.map(placeOf)),
+    formulaCount,
+    loaded,
+  };
+}
+
+/** Formula cells as a reader meets them, row by row. */
+function byRow(cells: Iterable<FormulaCell>): FormulaCell[] {
+  return [...cells].sort((one, other) => one.row - other.row || one.column - other.column);
+}
