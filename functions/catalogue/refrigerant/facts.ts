@@ -1,14 +1,14 @@
 import { CalcError } from '../../../src/errors.ts';
 import type { Figure, Phrase } from '../../../src/phrase.ts';
 import { figure, phrase } from '../../../src/phrase.ts';
-import type { FactName, Refrigerant } from '../../../src/refrigerants/index.ts';
+import type { Refrigerant } from '../../../src/refrigerants/index.ts';
 
 type Fact = (refrigerant: Refrigerant) => string | Phrase | Figure | undefined;
 
 interface FactEntry {
   readonly value: Fact;
   /** Whose source it shares, or words of its own. */
-  readonly source: FactName | string;
+  readonly source: string;
 }
 
 const own = 'Ouncewise, from the model and the boiling points of standard 34; see the function guide';
