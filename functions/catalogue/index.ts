@@ -9,9 +9,12 @@ import * as records from './records/index.ts';
 import * as refrigerant from './refrigerant/index.ts';
 import * as visit from './visit/index.ts';
 
-/** Every worksheet function, in the order of a visit. */
+/**
+ * Every worksheet function: families in the order of a visit, functions by name. Sorted here, because bundlers and
+ * runtimes list the exports of a module in different orders, and every emitted file follows this one.
+ */
 export const catalogue = new Registry(
   [refrigerant, visit, charge, access, air, leak, records, cost].flatMap((family) =>
-    Object.values(family as Record<string, FunctionDeclaration>),
+    Object.values(family as Record<string, FunctionDeclaration>).sort((a, b) => (a.id < b.id ? -1 : 1)),
   ),
 );
