@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/hosts/**/*.test.ts'],
+    globalSetup: ['tests/hosts/build-first.ts'],
     testTimeout: 180_000,
     hookTimeout: 180_000,
     fileParallelism: false,

@@ -181,7 +181,7 @@ export class Calc {
   async evaluate(
     cells: Readonly<Record<string, number | string>>,
     arrays: Readonly<Record<string, string>> = {},
-  ): Promise<{ cells: CalcSheet; seconds: number; recalc_seconds: number }> {
+  ): Promise<{ cells: CalcSheet; seconds: number }> {
     return (await this.ask('evaluate', cells, arrays)) as never;
   }
 
@@ -214,8 +214,12 @@ export class Calc {
 
   private async ask(what: string, ...args: unknown[]): Promise<unknown> {
     const line = await new Promise<string>((resolve, reject) => {
-      this.answers.push(resolve);
-      this.driver.once('exit', () => reject(new Error('the office is gone')));
+      const gone = (): void => reject(new Error('the office is gone'));
+      this.driver.once('exit', gone);
+      this.answers.push((text) => {
+        this.driver.off('exit', gone);
+        resolve(text);
+      });
       this.driver.stdin.write(`${JSON.stringify({ do: what, with: args })}\n`);
     });
     const { answer, fault } = JSON.parse(line) as { answer?: unknown; fault?: string };
