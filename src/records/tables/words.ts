@@ -10,15 +10,6 @@ export const visitReasons = [
   'warranty',
 ] as const;
 
-/** Why refrigerant went in; only the last three are no leak. */
-export const additionReasons = [
-  'leak',
-  'after repair',
-  'factory top-off',
-  'seasonal correction',
-  'new charge',
-] as const;
-
 export const stages = ['as found', 'after cleaning', 'after step', 'final'] as const;
 
 export const certificates = ['I', 'II', 'III', 'Universal'] as const;

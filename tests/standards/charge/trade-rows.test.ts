@@ -19,7 +19,7 @@ type Given = Readonly<Record<string, CellInput>>;
 
 function figureOf(id: string, given: Given): number {
   const result = call(id, given);
-  if (typeof result !== 'number') throw new Error(`${id} gave ${String(result)}`);
+  if (typeof result !== 'number') throw new Error(`${id} gave ${JSON.stringify(result)}`);
   return result;
 }
 

@@ -1,8 +1,8 @@
 import { massBases } from '../../../charge/mass-basis.ts';
+import { additionReasons } from '../../../leak/additions.ts';
 import * as conditions from '../../conditions.ts';
 import { fieldsOf } from '../../declare-fields.ts';
 import type { Field } from '../../field.ts';
-import * as words from '../words.ts';
 
 const charge = fieldsOf('Charge');
 const cylinder = fieldsOf('Cylinder and scale');
@@ -29,7 +29,7 @@ export const chargeFields: readonly Field[] = [
     help: 'Into the unit, by weight; 0 when none. Never fluid ounces.',
   }),
   charge.choice('added_reason', 'Why added', {
-    choices: words.additionReasons,
+    choices: additionReasons,
     required: conditions.whenAdded,
     aliases: ['reason added'],
     help: 'Top-offs and seasonal corrections do not count as leaks.',
