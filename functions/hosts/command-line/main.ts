@@ -1,11 +1,10 @@
+import { cautions } from './cautions.ts';
 import { commands } from './commands/index.ts';
 import { UsageError } from './usage-error.ts';
+import { FileError } from '../workbook/file/file-error.ts';
 import { CalcError } from '../../../src/errors.ts';
 
 declare const OUNCEWISE_VERSION: string;
-
-const cautions =
-  'Opening a refrigerant circuit is work for a certified technician; venting is unlawful. Local codes come first.';
 
 function help(): string {
   const width = Math.max(...Object.keys(commands).map((name) => name.length));
@@ -52,7 +51,7 @@ run(process.argv.slice(2)).then(
     process.exitCode = exitCode;
   },
   (error: unknown) => {
-    const expected = error instanceof UsageError || error instanceof CalcError;
+    const expected = error instanceof UsageError || error instanceof CalcError || error instanceof FileError;
     console.error(expected || !(error instanceof Error) ? `ouncewise: ${messageOf(error)}` : error.stack);
     process.exitCode = 1;
   },

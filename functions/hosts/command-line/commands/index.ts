@@ -1,9 +1,13 @@
 import type { Command } from '../command.ts';
 import { callCommand } from './call.ts';
 import { functionsCommand } from './functions.ts';
+import { recalcCommand } from './recalc.ts';
+import { visitsCommand } from './visits.ts';
 
 /** One line per command. */
 export const commands: Readonly<Record<string, Command>> = {
   call: callCommand,
   functions: functionsCommand,
+  recalc: recalcCommand,
+  visits: visitsCommand,
 };

@@ -1,0 +1,76 @@
+import { catalogueFunctions } from '../../workbook/catalogue-functions.ts';
+import { CellError } from '../../workbook/engine/values.ts';
+import type { CellValue } from '../../workbook/engine/values.ts';
+import { openFile } from '../../workbook/file/open-file.ts';
+import { saveFile } from '../../workbook/file/save-file.ts';
+import type { Recalculation } from '../../workbook/recalculate.ts';
+import { recalculate } from '../../workbook/recalculate.ts';
+import type { Command } from '../command.ts';
+import { readFileWords } from '../file-words.ts';
+
+/** Lines of each kind shown before the rest is only counted. */
+const shown = 40;
+
+export const recalcCommand: Command = {
+  summary: 'Recalculate a workbook; only cached results change.',
+  usage: `ouncewise recalc LOG.xlsx [-o OUT.xlsx] [--all]
+
+Recalculates every formula, standard ones and ours, and saves. Styles, charts, dropdowns and everything else stay as
+they are. Without -o the file itself is replaced, in one step, never half. Cells in error are listed by address; a cell
+that needs a function unknown here keeps its saved value and is listed. --all prints every changed cell.`,
+  run: async (words) => {
+    const { inputs, output, flags } = readFileWords(words, { flags: ['--all'], inputs: 1 });
+    const [input = ''] = inputs;
+    const bytes = await openFile(input);
+    const result = recalculate(bytes, catalogueFunctions);
+    const target = output ?? input;
+    if (output !== undefined || result.changes.length > 0) await saveFile(target, result.bytes);
+    console.log(report(result, target, flags.has('--all') ? Infinity : shown));
+    return result.cycles.length > 0 ? 1 : 0;
+  },
+};
+
+function report(result: Recalculation, target: string, most: number): string {
+  const { formulaCount, changes, errors, kept, cycles } = result;
+  const lines = [
+    `${formulaCount} formulas recalculated, ${changes.length} results changed, saved in ${target}`,
+    ...section('Changed', changes, most, ({ sheet, address, before, after }) => {
+      return `${place(sheet, address)}  ${textOf(before)} -> ${textOf(after)}`;
+    }),
+    ...section('In error', errors, most, ({ sheet, address, code, message }) => {
+      return `${place(sheet, address)}  ${code}${message === code || message === '' ? '' : `  ${message}`}`;
+    }),
+    ...section('Kept as saved', kept, most, ({ sheet, address, formula, reason }) => {
+      return `${place(sheet, address)}  ${reason}  ${formula}`;
+    }),
+    ...section('Waiting for each other (circular)', cycles, most, (cells) =>
+      cells.map(({ sheet, address }) => place(sheet, address)).join(', '),
+    ),
+  ];
+  return lines.join('\n');
+}
+
+function section<T>(
+  title: string,
+  entries: readonly T[],
+  most: number,
+  line: (entry: T) => string,
+): string[] {
+  if (entries.length === 0) return [];
+  const rest = entries.length - most;
+  return [
+    '',
+    `${title}: ${entries.length}`,
+    ...entries.slice(0, most).map((entry) => `  ${line(entry)}`),
+    ...(rest > 0 ? [`  ... and ${rest} more (--all shows them)`] : []),
+  ];
+}
+
+function place(sheet: string, address: string): string {
+  return /^[A-Za-z_]\w*$/.test(sheet) ? `${sheet}!${address}` : `'${sheet.replaceAll("'", "''")}'!${address}`;
+}
+
+function textOf(value: CellValue): string {
+  if (value === null || value === '') return '(blank)';
+  return value instanceof CellError ? value.code : String(value);
+}
