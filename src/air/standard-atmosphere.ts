@@ -5,8 +5,9 @@ const seaLevelTemperatureK = 288.15;
 const lapseRateKPerM = 0.0065;
 const exponent = 5.25588;
 
-export const lowestElevationM = -500;
-export const highestElevationM = 6000;
+/** 1,000 ft below and 15,000 ft above the sea. */
+export const lowestElevationM = -304.8;
+export const highestElevationM = 4572;
 
 /**
  * Temperature of the standard atmosphere at an elevation, T0 - L h [K].
@@ -21,7 +22,7 @@ export function standardAtmosphereTemperatureK(elevationM: number): number {
  * Pressure of the standard atmosphere at an elevation.
  * p = p0 (T(h) / T0)^(g M / (R L)), T(h) = T0 - L h
  *
- * @param elevationM - above sea level [m], -500 to 6000
+ * @param elevationM - above sea level [m], -304.8 to 4572
  * @returns absolute pressure [Pa]
  * @throws CalcError out-of-range
  * @source U.S. Standard Atmosphere 1976, troposphere
