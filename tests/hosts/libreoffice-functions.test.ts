@@ -4,7 +4,7 @@ import { catalogue } from '../../functions/catalogue/index.ts';
 import { describeParameter } from '../../functions/runtime/describe.ts';
 import { everyCall } from './calls.ts';
 import { Calc } from './libreoffice.ts';
-import { columnName } from './libreoffice/columns.ts';
+import { columnLetters } from '../../functions/hosts/workbook/engine/address.ts';
 import { difference } from './libreoffice/compare.ts';
 import { CallSheet } from './libreoffice/place-calls.ts';
 
@@ -44,7 +44,7 @@ test('every call of the table gives in Calc what it gives in this process', asyn
   for (const { label, expected, at } of placed) {
     for (let row = 0; row < at.rows; row += 1) {
       for (let column = 0; column < at.columns; column += 1) {
-        const address = `${columnName(column)}${at.row + row}`;
+        const address = `${columnLetters(column)}${at.row + row}`;
         const wanted = Array.isArray(expected) ? (expected[row]?.[column] ?? '') : expected;
         const found = difference(cells[address], wanted);
         compared += 1;

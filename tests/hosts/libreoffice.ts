@@ -41,6 +41,8 @@ export interface CalcOptions {
   readonly environment?: Readonly<Record<string, string>>;
   /** Contents of the settings file. */
   readonly settings?: string;
+  /** False: what a fresh installation does with files of other programs, which is to trust the saved values. */
+  readonly recalculateOnLoad?: boolean;
 }
 
 /** A fresh profile with the extension installed; `unopkg` refuses to work for root, so root steps down. */
@@ -57,7 +59,9 @@ export class CalcProfile {
     const profile = new CalcProfile(options);
     const user = join(profile.folder, 'profile/user');
     mkdirSync(join(user, 'ouncewise'), { recursive: true });
-    writeFileSync(join(user, 'registrymodifications.xcu'), alwaysRecalculate);
+    if (options.recalculateOnLoad !== false) {
+      writeFileSync(join(user, 'registrymodifications.xcu'), alwaysRecalculate);
+    }
     if (options.settings !== undefined)
       writeFileSync(join(user, 'ouncewise/settings.json'), options.settings);
     writeFileSync(join(profile.folder, 'ouncewise.oxt'), readFileSync(options.extension ?? extensionPath));
@@ -128,6 +132,8 @@ const alwaysRecalculate = `<?xml version="1.0" encoding="UTF-8"?>
 </oor:items>
 `;
 
+const filters = { xlsx: 'Calc MS Excel 2007 XML', ods: 'calc8' } as const;
+
 /** A running office. Close it, or it lives on. */
 export class Calc {
   readonly profile: CalcProfile;
@@ -183,6 +189,14 @@ export class Calc {
     arrays: Readonly<Record<string, string>> = {},
   ): Promise<{ cells: CalcSheet; seconds: number }> {
     return (await this.ask('evaluate', cells, arrays)) as never;
+  }
+
+  /** Opens a file and saves it in another format, as File > Save As does; the path of the result. */
+  async convertFile(bytes: Uint8Array, from: 'xlsx' | 'ods', to: 'xlsx' | 'ods'): Promise<string> {
+    const input = this.profile.place(`from.${from}`, bytes);
+    const output = join(this.profile.folder, `saved.${to}`);
+    await this.ask('convert', input, output, filters[to]);
+    return output;
   }
 
   async describe(): Promise<Record<string, WizardHelp>> {

@@ -25,10 +25,14 @@ def connect(pipe, patience_seconds):
             time.sleep(0.1)
 
 
+def option(name, value):
+    made = PropertyValue()
+    made.Name, made.Value = name, value
+    return made
+
+
 def hidden():
-    option = PropertyValue()
-    option.Name, option.Value = "Hidden", True
-    return (option,)
+    return (option("Hidden", True),)
 
 
 class Office:
@@ -46,6 +50,13 @@ class Office:
             if hard:
                 document.calculateAll()
             return read_document(document)
+        finally:
+            document.close(True)
+
+    def convert(self, path, to, filter_name):
+        document = self.desktop.loadComponentFromURL(uno.systemPathToFileUrl(path), "_blank", 0, hidden())
+        try:
+            document.storeToURL(uno.systemPathToFileUrl(to), (option("FilterName", filter_name),))
         finally:
             document.close(True)
 

@@ -1,7 +1,7 @@
 import { spell } from '../../../functions/hosts/libreoffice/spell.ts';
 import type { Argument, CellInput, Outcome } from '../../../functions/runtime/cells.ts';
 import { isRange } from '../../../functions/runtime/broadcast.ts';
-import { columnName } from './columns.ts';
+import { columnLetters } from '../../../functions/hosts/workbook/engine/address.ts';
 
 export interface PlacedCall {
   /** Top left cell of the result. */
@@ -26,7 +26,7 @@ export class CallSheet {
     const written = args.map((arg) => {
       if (!isRange(arg)) return literal(arg);
       const width = Math.max(...arg.map((line) => line.length));
-      const reference = `${columnName(column)}${row}:${columnName(column + width - 1)}${row + arg.length - 1}`;
+      const reference = `${columnLetters(column)}${row}:${columnLetters(column + width - 1)}${row + arg.length - 1}`;
       this.place(arg, row, column);
       column += width + 1;
       height = Math.max(height, arg.length);
@@ -36,7 +36,8 @@ export class CallSheet {
     const formula = `=${spell(id)}(${written.join(';')})`;
     const rows = Array.isArray(expected) ? expected.length : 1;
     const columns = Array.isArray(expected) ? (expected[0]?.length ?? 1) : 1;
-    if (Array.isArray(expected)) this.arrays[`A${row}:${columnName(columns - 1)}${row + rows - 1}`] = formula;
+    if (Array.isArray(expected))
+      this.arrays[`A${row}:${columnLetters(columns - 1)}${row + rows - 1}`] = formula;
     else this.cells[`A${row}`] = formula;
     this.nextRow += Math.max(height, rows) + 1;
     return { row, rows, columns };
@@ -46,7 +47,7 @@ export class CallSheet {
     range.forEach((line, down) =>
       line.forEach((cell, right) => {
         const content = cellContent(cell);
-        if (content !== undefined) this.cells[`${columnName(column + right)}${row + down}`] = content;
+        if (content !== undefined) this.cells[`${columnLetters(column + right)}${row + down}`] = content;
       }),
     );
   }
