@@ -1,0 +1,214 @@
+import { annuityFactor, capitalRecoveryFactor } from './annuity.ts';
+import type { Values } from './inputs.ts';
+import { lowChargeLoss } from './low-charge-loss.ts';
+import { runCostPerYear } from './run-cost.ts';
+import { topUpCostPerYear, visitsPerYear } from './top-up-cost.ts';
+import { firstYearLeak, need } from './unit-life.ts';
+
+export const choiceNames = ['repair', 'replace', 'top up', 'do nothing'] as const;
+export type ChoiceName = (typeof choiceNames)[number];
+
+/** What one choice costs, at one set of values. Money, years. */
+export interface Choice {
+  /** Money to be found now. */
+  readonly upfront: number;
+  /** How long the present unit serves under this choice; for `replace`, the life of the new one. */
+  readonly lastsYears: number;
+  /** Everything over the years the present unit has left, at today's value; a new unit is paid for by the year. */
+  readonly presentCost: number;
+  /** The same as an equal amount a year: the equivalent annual cost, by which choices are compared. */
+  readonly costPerYear: number;
+  /** Running cost in the year given (1 is the first), capital left out. */
+  readonly runningInYear: (year: number) => number;
+}
+
+/** A choice that cannot be worked out, with the reason. */
+export interface NoChoice {
+  readonly missing: string;
+}
+
+export type Choices = Readonly<Record<ChoiceName, Choice | NoChoice>>;
+
+export const isWorkedOut = (choice: Choice | NoChoice): choice is Choice => 'costPerYear' in choice;
+
+/** A stream of yearly costs of the present unit, and the replacement that follows. */
+interface Plan {
+  readonly upfront: number;
+  readonly lastsYears: number;
+  readonly runningInYear: (year: number) => number;
+}
+
+interface Frame {
+  readonly rate: number;
+  /** Years compared: those the present unit has left. After them every choice goes on with a new unit alike. */
+  readonly period: number;
+  readonly replacePerYear: number;
+}
+
+/**
+ * Costs the four choices at one set of values.
+ *
+ * Every year counts at its end. A new unit is paid for by the year, its price spread over its life. All choices are
+ * compared over the years the present unit has left; from then on they go on with a new unit alike.
+ * - repair: price now; with the chance of holding the unit runs at full charge; otherwise the money is lost and the unit
+ *   goes on as the cheaper of topping up or replacing.
+ * - replace: price now, new efficiency, no leak.
+ * - top up: charge swings between nameplate and the refill point; calls and ounces follow the leak, which may grow.
+ * - do nothing: charge and efficiency fall until the unit no longer cools; then it is replaced.
+ *
+ * @source engineering economy: equivalent annual cost, defender against challenger
+ */
+export function costChoices(values: Values): Choices {
+  const rate = need(values, 'discountRate', 'yearly cost of money, 0 if none');
+  const newLife = need(values, 'newLife', 'the price of a new unit is spread over it');
+  const left = need(values, 'yearsLeft', 'or give the age of the unit');
+  const price = need(values, 'replacementPrice', 'every choice ends in a new unit');
+  const newRunning = running(values, 'new');
+  const replacePerYear = price * capitalRecoveryFactor(rate, newLife) + newRunning;
+  const frame: Frame = { rate, period: left, replacePerYear };
+
+  const topUp = topUpPlan(values, left);
+  const nothing = doNothingPlan(values, left);
+  return {
+    repair: repairChoice(values, left, topUp, frame),
+    replace: {
+      upfront: price,
+      lastsYears: newLife,
+      presentCost: replacePerYear * annuityFactor(rate, frame.period),
+      costPerYear: replacePerYear,
+      runningInYear: () => newRunning,
+    },
+    'top up': 'missing' in topUp ? topUp : costed(topUp, presentCost(topUp, frame), frame),
+    'do nothing': 'missing' in nothing ? nothing : costed(nothing, presentCost(nothing, frame), frame),
+  };
+}
+
+function repairChoice(values: Values, left: number, topUp: Plan | NoChoice, frame: Frame): Choice | NoChoice {
+  const price = values.repairPrice;
+  if (price === undefined) return { missing: 'no repair price' };
+  const chance = values.chanceOfHolding ?? 1;
+  const holds: Plan = { upfront: 0, lastsYears: left, runningInYear: () => running(values, 'full') };
+  const replaced = frame.replacePerYear * annuityFactor(frame.rate, frame.period);
+  const toppedUp = 'missing' in topUp ? undefined : presentCost(topUp, frame);
+  const goesOnToppedUp = toppedUp !== undefined && toppedUp < replaced;
+  const failed = goesOnToppedUp ? toppedUp : replaced;
+  const failedInYear = (year: number): number =>
+    goesOnToppedUp && !('missing' in topUp) ? topUp.runningInYear(year) : frame.replacePerYear;
+  const plan: Plan = {
+    upfront: price,
+    lastsYears: left,
+    runningInYear: (year) => chance * holds.runningInYear(year) + (1 - chance) * failedInYear(year),
+  };
+  return costed(plan, price + chance * presentCost(holds, frame) + (1 - chance) * failed, frame);
+}
+
+/** Both leaking plans need the leak; its prices are asked for only when something leaks. */
+function topUpPlan(values: Values, left: number): Plan | NoChoice {
+  const leak = firstYearLeak(values);
+  if (leak === undefined) return { missing: 'no leak rate' };
+  const refillAt = values.refillAt ?? 1;
+  if (leak === 0) return { upfront: 0, lastsYears: left, runningInYear: () => running(values, 'full') };
+  const power = leakRunning(values, (1 + refillAt) / 2);
+  const growth = 1 + (values.leakGrowth ?? 0);
+  const unit = {
+    nameplateKg: need(values, 'nameplate', 'the leak is a share of it'),
+    visitPrice: need(values, 'visitPrice', 'topping up takes a call'),
+    refrigerantPricePerKg: need(values, 'refrigerantPrice', 'topping up takes refrigerant'),
+    refillAt,
+  };
+  // Calls known from the history stand in for the ones worked out; both grow with the leak.
+  const extraVisits =
+    values.visitsAYear === undefined
+      ? 0
+      : values.visitsAYear - visitsPerYear({ leakPerYear: leak, refillAt });
+  const firstYear = topUpCostPerYear({ ...unit, leakPerYear: leak }) + extraVisits * unit.visitPrice;
+  return {
+    upfront: 0,
+    lastsYears: left,
+    runningInYear: (year) => firstYear * growth ** (year - 1) + running,
+  };
+}
+
+function doNothingPlan(values: Values, left: number): Plan | NoChoice {
+  const leak = firstYearLeak(values);
+  if (leak === undefined) return { missing: 'no leak rate' };
+  // Called out for a leak, a unit stands near the refill point; without one it is full.
+  const now = values.chargeNow ?? (leak > 0 ? values.refillAt : undefined) ?? 1;
+  const usable = values.usableDownTo ?? 0;
+  if (now <= usable) return { missing: 'does not cool at the charge it has now' };
+  const growth = 1 + (values.leakGrowth ?? 0);
+  const chargeAfter = (years: number): number => {
+    let charge = now;
+    for (let year = 1; year <= Math.ceil(years); year += 1) {
+      charge -= leak * growth ** (year - 1) * Math.min(1, years - (year - 1));
+    }
+    return charge;
+  };
+  const lastsYears = usableYears({ now, usable, leak, growth, left });
+  return {
+    upfront: 0,
+    lastsYears,
+    runningInYear: (year) => {
+      const from = chargeAfter(Math.min(year - 1, lastsYears));
+      const to = chargeAfter(Math.min(year, lastsYears));
+      return leakRunning(values, (from + to) / 2);
+    },
+  };
+}
+
+interface Emptying {
+  readonly now: number;
+  readonly usable: number;
+  readonly leak: number;
+  readonly growth: number;
+  readonly left: number;
+}
+
+/** Years until the charge has fallen to what is usable, at most what the unit has left. */
+function usableYears({ now, usable, leak, growth, left }: Emptying): number {
+  let charge = now;
+  for (let year = 1; year <= left + 1; year += 1) {
+    const lost = leak * growth ** (year - 1);
+    if (charge - lost < usable) return Math.min(left, year - 1 + (charge - usable) / lost);
+    charge -= lost;
+  }
+  return left;
+}
+
+function leakRunning(values: Values, charge: number): number {
+  return running(values, 'low', lowChargeLoss(charge, values.efficiencyLoss ?? 0));
+}
+
+function running(values: Values, state: 'full' | 'low' | 'new', efficiencyLoss = 0): number {
+  const efficiency = need(values, 'efficiency', 'electricity is part of every choice');
+  return runCostPerYear({
+    capacityW: need(values, 'capacity', 'electricity is part of every choice'),
+    efficiency: state === 'new' ? (values.newEfficiency ?? efficiency) : efficiency,
+    runS: need(values, 'hours', 'electricity is part of every choice'),
+    powerPricePerJ: need(values, 'powerPrice', 'electricity is part of every choice'),
+    efficiencyLoss,
+  });
+}
+
+/** The plan until the present unit's end, then a new unit by the year until the end of the period. */
+function presentCost(plan: Plan, { rate, period, replacePerYear }: Frame): number {
+  const after = annuityFactor(rate, period) - annuityFactor(rate, plan.lastsYears);
+  return plan.upfront + presentRunning(plan, rate) + replacePerYear * after;
+}
+
+function presentRunning({ lastsYears, runningInYear }: Plan, rate: number): number {
+  let sum = 0;
+  for (let year = 1; year <= Math.ceil(lastsYears); year += 1) {
+    const weight = annuityFactor(rate, Math.min(year, lastsYears)) - annuityFactor(rate, year - 1);
+    sum += weight * runningInYear(year);
+  }
+  return sum;
+}
+
+function costed(plan: Plan, present: number, { rate, period }: Frame): Choice {
+  return {
+    ...plan,
+    presentCost: present,
+    costPerYear: present * capitalRecoveryFactor(rate, period),
+  };
+}

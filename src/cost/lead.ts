@@ -1,0 +1,24 @@
+import type { ChoiceName, Choices } from './choices.ts';
+import { costChoices, isWorkedOut } from './choices.ts';
+import type { Measure } from './extremes.ts';
+
+/** Dearer than anything, but still a number, so that two of them leave a lead of zero. */
+const endless = 1e12;
+
+/** How much less a choice costs a year than its rival; a choice that cannot be worked out counts as endlessly dear. */
+export function leadOf(best: ChoiceName, rival: ChoiceName): Measure {
+  return (values) => {
+    const choices = costChoices(values);
+    return cost(choices, rival) - cost(choices, best);
+  };
+}
+
+function cost(choices: Choices, name: ChoiceName): number {
+  const choice = choices[name];
+  return isWorkedOut(choice) ? choice.costPerYear : endless;
+}
+
+/** A lead as an amount of money; undefined where one of the two choices could not be worked out. */
+export function possibleLead(lead: number): number | undefined {
+  return Math.abs(lead) < endless / 2 ? lead : undefined;
+}
