@@ -140,7 +140,7 @@ const leakRepairOzone: Rule = {
 
 const leakRepairHfc: Rule = {
   name: 'Leak rate and repair, HFC',
-  source: '40 CFR 84.106; 89 FR 82682',
+  source: '40 CFR 84.106, from summaries of 89 FR 82682',
   known: 'read',
   fromDay: dayOf(2026, 1, 1),
   judge: (question) => {
