@@ -39,6 +39,14 @@ export function idealDischargeK(states: CompressionStates): number {
       limit: 'above 0 to 100 %',
     });
   }
+  const dewK = saturationTemperatureK(refrigerant, suctionPa, 'dew');
+  if (suctionTemperatureK < dewK) {
+    throw new CalcError('suction_line is below the dew point at suction_pressure: not all vapor', {
+      code: 'out-of-range',
+      parameter: 'suction_line',
+      limit: 'the dew point at suction_pressure or more',
+    });
+  }
   const growth = Math.log(compressionRatio({ suctionPa, dischargePa })) / steps;
   let temperatureK = suctionTemperatureK;
   let workJPerKg = 0;

@@ -30,7 +30,11 @@ describe('gates before a verdict', () => {
     ['seconds left count as a minute', { settledS: minutesS(14.5) }, /^Wait: 1 min left/],
     ['just started', { settledS: 0 }, /^Wait: 15 min left/],
     ['dirty filter', { filter: 'dirty' }, /^Clean first: filter dirty/],
-    ['two things dirty', { outdoorCoil: 'blocked', fan: 'dirty' }, /^Clean first: outdoor coil blocked, fan dirty/],
+    [
+      'two things dirty',
+      { outdoorCoil: 'blocked', fan: 'dirty' },
+      /^Clean first: outdoor coil blocked, fan dirty/,
+    ],
     ['frost at the inlet', { frost: 'inlet only' }, /^Thaw first: frost at the coil inlet/],
     ['volts below 103.5', { volts: 103.4 }, /^Fix supply: 103\.4 V is low.*103\.5 V to 126\.5 V/],
     ['volts above 126.5', { volts: 126.6 }, /^Fix supply: 126\.6 V is high/],

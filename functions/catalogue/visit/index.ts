@@ -6,6 +6,7 @@ export { corddrop } from './corddrop.ts';
 export { dischargecheck } from './dischargecheck.ts';
 export { doubt } from './doubt.ts';
 export { evapcheck } from './evapcheck.ts';
+export { expectedamps } from './expectedamps.ts';
 export { expectedcondensing } from './expectedcondensing.ts';
 export { expecteddischarge } from './expecteddischarge.ts';
 export { expectedevap } from './expectedevap.ts';

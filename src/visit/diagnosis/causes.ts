@@ -12,7 +12,7 @@ import { rankCauses } from './rank-causes.ts';
 import type { ReadingSet } from './reading-set.ts';
 import { seenCauses } from './seen-causes.ts';
 import type { Symptom } from './symptoms.ts';
-import { symptoms } from './symptoms.ts';
+import { missingReadings, symptoms } from './symptoms.ts';
 
 /** Shares of belief from which a cause is called so. Own choice, no source. */
 const likelyFrom = 0.55;
@@ -43,9 +43,9 @@ export function causes(readings: ReadingSet): readonly CauseLine[] {
     });
   }
   const unseen = gates.filter(({ state }) => state === 'not seen');
-  const ranked = rankCauses(found, readings.gates);
+  const ranked = rankCauses(found, readings);
   return [
-    ...ranked.map((cause, index) => rankedLine(cause, index + 1, { found, unseen })),
+    ...ranked.map((cause, index) => rankedLine(cause, index + 1, { readings, found, unseen })),
     supplyLine(gates),
     sourceLine,
   ];
@@ -91,11 +91,13 @@ function notJudged(gates: readonly Gate[]): readonly CauseLine[] {
   }));
 }
 
-function rankedLine(
-  ranked: RankedCause,
-  rank: number,
-  context: { readonly found: readonly Deviation[]; readonly unseen: readonly Gate[] },
-): CauseLine {
+interface Context {
+  readonly readings: ReadingSet;
+  readonly found: readonly Deviation[];
+  readonly unseen: readonly Gate[];
+}
+
+function rankedLine(ranked: RankedCause, rank: number, context: Context): CauseLine {
   const circuit = ranked.causes.some((cause) => circuitCauses.includes(cause));
   const firstUnseen = context.unseen[0];
   const blocked = circuit && firstUnseen !== undefined;
@@ -107,7 +109,7 @@ function rankedLine(
     inFavor: listed(ranked.inFavor),
     against: listed(ranked.against),
     notMeasured: notMeasured(ranked.open, context),
-    next: blocked ? phrase`look at ${firstUnseen.finding}` : nextStep(ranked, rank),
+    next: blocked ? phrase`look at ${firstUnseen.finding}` : nextStep(ranked, rank, context.readings),
   };
 }
 
@@ -116,19 +118,28 @@ function confidenceWord({ belief, inFavor }: RankedCause): string {
   return belief >= possibleFrom ? 'possible' : 'unlikely';
 }
 
-function nextStep({ next }: RankedCause, rank: number): Phrase {
-  if (next !== undefined) return [symptoms[next].take];
+function nextStep({ next, causes: group }: RankedCause, rank: number, readings: ReadingSet): Phrase {
+  if (next !== undefined) return ask(next, readings);
+  if (rank === 1 && group[0] === 'restriction') return moistureTest;
   return rank === 1 ? phrase`nothing more to measure tells it apart` : [];
 }
+
+/** Names only what is missing; a symptom that has all its readings is in doubt and wants better ones. */
+function ask(symptom: Symptom, readings: ReadingSet): Phrase {
+  const missing = missingReadings(symptom, readings);
+  return missing.length > 0
+    ? [missing.join(' and ')]
+    : phrase`${symptoms[symptom].name} again, with sharper instruments`;
+}
+
+/** Moisture that freezes in the capillary tube blocks it only after a while. Fault-detection literature, from memory. */
+const moistureTest = phrase`run again after a rest: one that works, then starves, has moisture freezing in the capillary tube`;
 
 function listed(found: readonly Deviation[]): Phrase {
   return found.flatMap(({ said }, index) => (index === 0 ? said : ['; ', ...said]));
 }
 
-function notMeasured(
-  open: readonly Symptom[],
-  context: { readonly found: readonly Deviation[]; readonly unseen: readonly Gate[] },
-): Phrase {
+function notMeasured(open: readonly Symptom[], context: Context): Phrase {
   const doubtful = new Set(
     context.found.filter(({ sign }) => sign === 'within doubt').map(({ symptom }) => symptom),
   );

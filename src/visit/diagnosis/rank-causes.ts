@@ -3,8 +3,9 @@ import type { Deviation } from './deviation.ts';
 import type { JudgedCause } from './fault-signs.ts';
 import { judgedCauses } from './fault-signs.ts';
 import { bearing, beliefs, discrimination } from './likelihood.ts';
+import type { ReadingSet } from './reading-set.ts';
 import type { Sign, Symptom } from './symptoms.ts';
-import { everySymptom, withoutGauges } from './symptoms.ts';
+import { everySymptom, supersededBy, withoutGauges } from './symptoms.ts';
 
 /** A cause, or two that the readings cannot tell apart, with what speaks for and against. */
 export interface RankedCause {
@@ -20,10 +21,12 @@ export interface RankedCause {
 }
 
 /** Ranks the causes by what was found; the likeliest first. */
-export function rankCauses(found: readonly Deviation[], gates: GateReadings): readonly RankedCause[] {
+export function rankCauses(found: readonly Deviation[], readings: ReadingSet): readonly RankedCause[] {
   const signs = signsOf(found);
+  const superseded = supersededBy(readings);
+  const unknown = everySymptom.filter((symptom) => !signs.has(symptom) && !superseded.includes(symptom));
   const shares = beliefs(signs);
-  const groups = groupsFor(signs, gates)
+  const groups = groupsFor(signs, readings.gates)
     .map((causes) => ({
       causes,
       belief: causes.reduce((sum, cause) => sum + (shares.get(cause) ?? 0), 0) / causes.length,
@@ -37,8 +40,8 @@ export function rankCauses(found: readonly Deviation[], gates: GateReadings): re
       belief: belief / total,
       inFavor: found.filter((deviation) => bears(causes, deviation, 'for')),
       against: found.filter((deviation) => bears(causes, deviation, 'against')),
-      open: everySymptom.filter((symptom) => !signs.has(symptom) && wouldBear(causes, symptom)),
-      next: nextReading({ causes, belief }, rival, signs),
+      open: unknown.filter((symptom) => wouldBear(causes, symptom)),
+      next: nextReading({ causes, belief }, rival, unknown),
     };
   });
 }
@@ -86,7 +89,7 @@ const rivalShare = 1 / 4;
 function nextReading(
   group: Group,
   rival: Group | undefined,
-  signs: ReadonlyMap<Symptom, Sign>,
+  unknown: readonly Symptom[],
 ): Symptom | undefined {
   const [one, other] = group.causes;
   const first = rival?.causes[0];
@@ -94,21 +97,16 @@ function nextReading(
   const pair: readonly [JudgedCause | undefined, JudgedCause | undefined] =
     other !== undefined && !isRival ? [one, other] : [one, first];
   if (pair[0] === undefined || pair[1] === undefined) return undefined;
-  return bestBetween(pair[0], pair[1], signs);
+  return bestBetween(pair[0], pair[1], unknown);
 }
 
 /** Readings that need no hole in the circuit win unless a gauge reading tells clearly more. */
 const gaugeHandicap = 0.8;
 const leastWorth = 0.2;
 
-function bestBetween(
-  one: JudgedCause,
-  other: JudgedCause,
-  signs: ReadonlyMap<Symptom, Sign>,
-): Symptom | undefined {
+function bestBetween(one: JudgedCause, other: JudgedCause, unknown: readonly Symptom[]): Symptom | undefined {
   let best: { readonly symptom: Symptom; readonly worth: number } | undefined;
-  for (const symptom of everySymptom) {
-    if (signs.has(symptom)) continue;
+  for (const symptom of unknown) {
     const handicap = withoutGauges.includes(symptom) ? 1 : gaugeHandicap;
     const worth = discrimination(symptom, one, other) * handicap;
     if (worth >= leastWorth && worth > (best?.worth ?? 0)) best = { symptom, worth };
