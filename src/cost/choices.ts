@@ -125,7 +125,7 @@ function topUpPlan(values: Values, left: number): Plan | NoChoice {
   return {
     upfront: 0,
     lastsYears: left,
-    runningInYear: (year) => firstYear * growth ** (year - 1) + running,
+    runningInYear: (year) => firstYear * growth ** (year - 1) + power,
   };
 }
 
