@@ -5,14 +5,6 @@ import type { NativeTable } from './recipe.ts';
 const fixedTime = new Date(1980, 0, 1);
 const contentTypes = '[Content_Types].xml';
 
-/** A number cached beside a formula is kept as a number: the writer marks it as text, and readers then drop it. */
-function keepNumbersNumeric(xml: string): string {
-  return xml.replace(
-    /(<c [^>]*?) t="str"([^>]*><f[^>]*>[^<]*<\/f><v>-?[\d.]+(?:[eE][+-]?\d+)?<\/v>)/g,
-    '$1$2',
-  );
-}
-
 /** The writer states "A1" as the extent of every sheet; a wrong extent is worse than none. */
 function dropWrongExtent(xml: string): string {
   return xml.replace('<dimension ref="A1"></dimension>', '');
@@ -80,7 +72,7 @@ export function reproducible(file: Uint8Array, tables: readonly NativeTable[]): 
     const edit = (change: (xml: string) => string): void => {
       data = strToU8(change(strFromU8(data)));
     };
-    if (/^xl\/worksheets\/sheet\d+\.xml$/.test(name)) edit((xml) => dropWrongExtent(keepNumbersNumeric(xml)));
+    if (/^xl\/worksheets\/sheet\d+\.xml$/.test(name)) edit(dropWrongExtent);
     if (/^xl\/charts\/chart\d+\.xml$/.test(name)) edit(numericAcross);
     if (/^xl\/tables\/table\d+\.xml$/.test(name)) edit((xml) => fillColumns(xml, tables));
     if (name === contentTypes || name.endsWith('.rels')) edit(sortEntries);

@@ -3,7 +3,7 @@ import { chartOf } from './charts.ts';
 import { loadExcelize, must, type Workbook } from './excelize.ts';
 import { ruleStyleOf, styleOf } from './looks.ts';
 import { setUpPrinting } from './printing.ts';
-import type { Check, Look, SheetRecipe, WorkbookRecipe } from './recipe.ts';
+import type { CellRecipe, Check, Look, SheetRecipe, WorkbookRecipe } from './recipe.ts';
 import { reproducible } from './reproducible.ts';
 import { spellFormula, type Target } from './spelling.ts';
 
@@ -114,6 +114,9 @@ function writeCells(file: Workbook, sheet: SheetRecipe, target: Target): void {
     styles.set(key, style);
     return style;
   };
+  for (const { from, to, look } of styleRuns(sheet.cells)) {
+    must(file.SetCellStyle(sheet.name, from, to, styleFor(look)), `${sheet.name}!${from}`);
+  }
   for (const cell of sheet.cells) {
     const where = `${sheet.name}!${cell.at}`;
     const content = cell.content;
@@ -123,13 +126,31 @@ function writeCells(file: Workbook, sheet: SheetRecipe, target: Target): void {
       must(file.SetCellValue(sheet.name, cell.at, content), where);
     }
     if (cell.through !== undefined) must(file.MergeCell(sheet.name, cell.at, cell.through), where);
-    if (cell.look !== undefined) {
-      must(file.SetCellStyle(sheet.name, cell.at, cell.through ?? cell.at, styleFor(cell.look)), where);
-    }
     if (cell.jump !== undefined) {
       must(file.SetCellHyperLink(sheet.name, cell.at, cell.jump, 'Location'), where);
     }
   }
+}
+
+/** One call for a run of cells below each other that look alike; single calls take most of the time otherwise. */
+function styleRuns(cells: readonly CellRecipe[]): { from: string; to: string; look: Look }[] {
+  const runs: { from: string; to: string; look: Look; key: string }[] = [];
+  for (const cell of cells) {
+    if (cell.look === undefined) continue;
+    const last = runs.at(-1);
+    const key = JSON.stringify(cell.look);
+    const to = cell.through ?? cell.at;
+    if (last?.key === key && cell.through === undefined && isBelow(last.to, cell.at)) last.to = to;
+    else runs.push({ from: cell.at, to, look: cell.look, key });
+  }
+  return runs;
+}
+
+function isBelow(upper: string, lower: string): boolean {
+  const split = /^([A-Z]+)(\d+)$/;
+  const [, column, row] = split.exec(upper) ?? [];
+  const [, nextColumn, nextRow] = split.exec(lower) ?? [];
+  return column === nextColumn && Number(row) + 1 === Number(nextRow);
 }
 
 function writeCheck(file: Workbook, sheet: string, check: Check): void {

@@ -144,10 +144,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
   verdictColumn(
     'Discharge check',
     26,
-    whenRunning(
-      ['Discharge line'],
-      `OUNCE.DISCHARGECHECK([@Discharge line],${gas},[?Suction pressure],[?Liquid pressure],[?Suction line],${probe},${site})`,
-    ),
+    whenRunning(['Discharge line'], `OUNCE.DISCHARGECHECK([@Discharge line],${probe},log_units)`),
     'How hot the compressor sends the gas out.',
   ),
   verdictColumn(

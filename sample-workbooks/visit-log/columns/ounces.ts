@@ -91,6 +91,12 @@ export const bookkeepingColumns: readonly ColumnRecipe[] = [
     'IF([@Gauge reads]="absolute",log_units_absolute,log_units)',
     'The unit system of the pressures of this row.',
   ),
+  wordColumn(
+    'Standing said',
+    12,
+    'IF([@Unit]="","",IFERROR(INDEX(Readings[Standing check],MATCH([@Visit]&"/standing",Readings[Card key],0)),""))',
+    'The standing check of the same visit, where there was one.',
+  ),
   figureColumn('Order', 'count', 'IF([@Unit]="","",ROUND([@Date and time]*1440,0)*100+[@Set])', {
     width: 12,
     note: 'Sorts sets by time.',
@@ -112,20 +118,5 @@ export const bookkeepingColumns: readonly ColumnRecipe[] = [
     'count',
     'IF([@Unit]="","",IF([@Set]=1,COUNTIFS(Readings[Set],1,Readings[Order],"<="&[@Order]),""))',
     { width: 8, note: 'Counts visits in the order of time.' },
-  ),
-];
-
-export const outcomeColumns: readonly ColumnRecipe[] = [
-  declared(
-    'verdict',
-    18,
-    'IF(OR([@Unit]="",[@Compressor]="off"),"",IF(LEFT([@Ready],5)<>"Ready","",IF([@Coil check]="","",LEFT([@Coil check],FIND(":",[@Coil check]&":")-1))))',
-    { align: 'left' },
-  ),
-  declared(
-    'verdict_blocked_by',
-    14,
-    `IF(OR([@Unit]="",[@Compressor]="off"),"",IF(LEFT([@Ready],5)="Ready","",${firstWord('[@Ready]')}))`,
-    { align: 'left' },
   ),
 ];

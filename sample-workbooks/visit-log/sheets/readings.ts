@@ -4,13 +4,8 @@ import type { Band, LaidOutTable } from '../../writing/table.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { figureColumns, verdictColumns } from '../columns/figures.ts';
 import { gateColumns } from '../columns/gates.ts';
-import {
-  answerColumns,
-  bookkeepingColumns,
-  cylinderCheckColumns,
-  ounceColumns,
-  outcomeColumns,
-} from '../columns/ounces.ts';
+import { answerColumns, bookkeepingColumns, cylinderCheckColumns, ounceColumns } from '../columns/ounces.ts';
+import { outcomeColumns } from '../columns/outcome.ts';
 import * as typed from '../columns/typed.ts';
 import { verdictRules } from '../verdict-rules.ts';
 import { logRows } from '../scenario/rows.ts';

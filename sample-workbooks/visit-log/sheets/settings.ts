@@ -54,6 +54,12 @@ const settings: readonly (Setting | string)[] = [
     help: 'From the papers of your gauge, with its unit. Becomes the doubt of superheat and verdicts.',
   },
   {
+    name: 'log_liquid_gauge_accuracy',
+    label: 'Liquid-side gauge, plus or minus',
+    value: '4 psi',
+    help: 'The same for the high side.',
+  },
+  {
     name: 'log_probe_accuracy',
     label: 'Probe, plus or minus',
     value: '1 degF',
