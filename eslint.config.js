@@ -58,7 +58,10 @@ export default tseslint.config(
   {
     files: ['**/*.js'],
     ...tseslint.configs.disableTypeChecked,
-    languageOptions: { globals: { URL: 'readonly', console: 'readonly', process: 'readonly' } },
+    languageOptions: {
+      parserOptions: { projectService: false },
+      globals: { URL: 'readonly', console: 'readonly', process: 'readonly' },
+    },
   },
   // Generated tables of numbers are data, however long.
   { files: ['src/data/**/*.ts'], rules: { 'max-lines': 'off' } },

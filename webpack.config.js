@@ -6,8 +6,14 @@ import webpack from 'webpack';
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 const root = fileURLToPath(new URL('.', import.meta.url));
 
+const helpTakenOut = {
+  test: /functions\/(catalogue\/.*|runtime\/shared-parameters)\.ts$/,
+  enforce: 'pre',
+  loader: `${root}functions/hosts/without-help.js`,
+};
+
 /** What every build shares: TypeScript through one loader, no eval, one file out. */
-function build({ name, entry, target, es, output, minimize = false, externals, plugins = [] }) {
+function build({ name, entry, target, es, output, minimize = false, help = true, externals, plugins = [] }) {
   return {
     name,
     mode: 'production',
@@ -20,6 +26,7 @@ function build({ name, entry, target, es, output, minimize = false, externals, p
     module: {
       rules: [
         { test: /\.ts$/, loader: 'esbuild-loader', options: { target: es, tsconfig: './tsconfig.json' } },
+        ...(help ? [] : [helpTakenOut]),
       ],
     },
     externals,
@@ -68,6 +75,7 @@ export default [
     es: 'es2020',
     output: { filename: '[name].js', globalObject: 'globalThis' },
     minimize: true,
+    help: false,
   }),
   build({
     // functions/hosts/apps-script/build.ts puts the functions that a sheet calls behind it.
@@ -77,6 +85,7 @@ export default [
     es: 'es2019',
     output: { filename: '[name].js', library: { name: 'Ouncewise', type: 'var' }, globalObject: 'this' },
     minimize: true,
+    help: false,
   }),
   build({
     // functions/hosts/onlyoffice/build.ts registers its functions with the spreadsheet.
@@ -86,6 +95,7 @@ export default [
     es: 'es2019',
     output: { filename: '[name].js', library: { name: 'Ouncewise', type: 'var' }, globalObject: 'this' },
     minimize: true,
+    help: false,
   }),
   {
     ...build({

@@ -1,0 +1,24 @@
+import { html } from '../markup.ts';
+
+export const databaseBody = html`<p>
+    The same functions can be called from a terminal, from a script, and from database engines. Names are
+    spelled <code>OUNCE_SATTEMP</code> in SQL.
+  </p>
+  <h2>From a terminal</h2>
+  <ol class="steps">
+    <li>
+      With Node 20 or later, in the Ouncewise folder, run <code class="call">npm ci && npm run build</code>
+    </li>
+    <li>
+      List the functions, then call one:
+      <code class="call"
+        >node dist/command-line/ouncewise.js functions node dist/command-line/ouncewise.js call --help</code
+      >
+    </li>
+  </ol>
+  <h2>From a database</h2>
+  <p>
+    The folder <code>dist/sql</code> has a file of definitions for each kind of engine, with the steps at its
+    top. Engines that run another program for each batch of rows can use <code>ouncewise call --stream</code>:
+    one question per line in, one answer per line out.
+  </p>`;

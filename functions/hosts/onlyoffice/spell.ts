@@ -1,0 +1,4 @@
+/** ONLYOFFICE knows no dots in the names of custom functions. */
+export function spell(id: string): string {
+  return `OUNCE_${id}`;
+}
