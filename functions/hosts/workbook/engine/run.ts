@@ -133,7 +133,7 @@ function workOut(cell: FormulaCell, place: Place, moved: Moved): Reference | und
     cell.kept = { kind: 'failure', message: `the formula could not be worked out: ${why}` };
     return undefined;
   }
-  const matrix: Matrix = isMatrix(result) ? result : [[(result ?? 0) as CellValue]];
+  const matrix: Matrix = isMatrix(result) ? result : [[result ?? 0]];
   if (cell.shape === 'spill') spill(cell, matrix, place.workbook, moved);
   else show(cell, matrix);
   return undefined;

@@ -62,10 +62,8 @@ export class Sheet {
   *formulaCells(): Generator<FormulaCell> {
     for (const column of this.formulas) {
       if (column === undefined) continue;
-      for (const index in column) {
-        const cell = column[index];
-        if (cell !== undefined) yield cell;
-      }
+      // Object.values steps over the holes of a column in which only the last of a million rows is filled.
+      for (const cell of Object.values(column)) if (cell !== undefined) yield cell;
     }
   }
 

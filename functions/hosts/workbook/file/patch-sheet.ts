@@ -42,18 +42,15 @@ function withType(tag: string, type: string | undefined): string {
 
 function patchBody(body: string, spot: CellSpot, element: string): string {
   const at = (position: number): number => position - spot.tagEnd;
-  let result = body;
-  if (spot.valueStart >= 0) {
-    result = body.slice(0, at(spot.valueStart)) + element + body.slice(at(spot.valueEnd));
-  } else {
-    // The value comes behind the formula (CT_Cell: f, v, is, extLst).
-    const place = spot.formulaEnd >= 0 ? at(spot.formulaEnd) : 0;
-    result = body.slice(0, place) + element + body.slice(place);
-  }
+  // Without a value yet it comes behind the formula (CT_Cell: f, v, is, extLst).
+  const behindFormula = spot.formulaEnd >= 0 ? at(spot.formulaEnd) : 0;
+  const from = spot.valueStart >= 0 ? at(spot.valueStart) : behindFormula;
+  const to = spot.valueStart >= 0 ? at(spot.valueEnd) : behindFormula;
+  const result = body.slice(0, from) + element + body.slice(to);
   if (spot.inlineStart < 0) return result;
   const shift = result.length - body.length;
   const isBehind = spot.valueStart < 0 || spot.inlineStart > spot.valueStart;
-  const from = at(spot.inlineStart) + (isBehind ? shift : 0);
-  const to = at(spot.inlineEnd) + (isBehind ? shift : 0);
-  return result.slice(0, from) + result.slice(to);
+  const inlineFrom = at(spot.inlineStart) + (isBehind ? shift : 0);
+  const inlineTo = at(spot.inlineEnd) + (isBehind ? shift : 0);
+  return result.slice(0, inlineFrom) + result.slice(inlineTo);
 }

@@ -6,10 +6,10 @@ export type Attributes = Readonly<Record<string, string>>;
 /** What to do with the pieces of an XML document. Names come without their namespace prefix. */
 export interface XmlHandlers {
   /** `start` is where the tag's "<" stands and `end` is behind its ">"; an empty element is opened and closed at once. */
-  open?(name: string, attributes: Attributes, start: number, end: number): void;
+  open?: (name: string, attributes: Attributes, start: number, end: number) => void;
   /** `start` and `end` as for the closing tag; for an empty element both are behind it. */
-  close?(name: string, start: number, end: number): void;
-  text?(text: string): void;
+  close?: (name: string, start: number, end: number) => void;
+  text?: (text: string) => void;
 }
 
 /**
@@ -28,22 +28,22 @@ export function readXml(text: string, part: string, handlers: XmlHandlers): void
     parser.on('opentag', (tag) => {
       const end = parser.position;
       const start = text.lastIndexOf('<', end - 1);
-      open.call(handlers, localName(tag.name), tag.attributes as Attributes, start, end);
+      open(localName(tag.name), tag.attributes, start, end);
     });
   }
   if (close !== undefined) {
     parser.on('closetag', (tag) => {
       const end = parser.position;
       const start = tag.isSelfClosing ? end : text.lastIndexOf('<', end - 1);
-      close.call(handlers, localName(tag.name), start, end);
+      close(localName(tag.name), start, end);
     });
   }
   if (words !== undefined) {
     parser.on('text', (piece) => {
-      words.call(handlers, piece);
+      words(piece);
     });
     parser.on('cdata', (piece) => {
-      words.call(handlers, piece);
+      words(piece);
     });
   }
   parser.write(text);

@@ -2,7 +2,7 @@ import type { AstExpression, LambdaExpression, LetExpression } from '@borgar/fx/
 import type { Operand } from '../operand.ts';
 import { LambdaValue } from '../operand.ts';
 import type { Sheet } from '../sheet.ts';
-import { CellError, errorFromText, nameError, valueError } from '../values.ts';
+import { errorFromText, nameError, valueError } from '../values.ts';
 import type { CellValue } from '../values.ts';
 import type { Workbook } from '../workbook.ts';
 import { combine, mapContents } from './broadcast.ts';
@@ -105,7 +105,7 @@ function singleCell(compiler: Compiler, text: string): Evaluate | undefined {
   return (place) => {
     const row = topFixed ? top : top + place.row;
     const column = leftFixed ? left : left + place.column;
-    if (row < 0 || column < 0) return resolvePattern(pattern, place) as CellError;
+    if (row < 0 || column < 0) return resolvePattern(pattern, place);
     return place.sheet.value(row, column);
   };
 }

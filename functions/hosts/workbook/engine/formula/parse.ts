@@ -24,7 +24,7 @@ export function parseFormula(formula: string): AstExpression {
     return [token];
   });
   try {
-    return parse(readable, { permitArrayCalls: true, permitArrayRanges: true }) as AstExpression;
+    return parse(readable, { permitArrayCalls: true, permitArrayRanges: true });
   } catch (problem) {
     const why = problem instanceof Error ? problem.message : String(problem);
     throw new FormulaProblem('unreadable', `the formula cannot be read: ${why}`);

@@ -157,21 +157,6 @@ function stack(direction: 'down' | 'across'): FunctionTable[string] {
   });
 }
 
-function product(left: Matrix, right: Matrix): Operand {
-  const inner = left[0]?.length ?? 0;
-  if (inner !== right.length) return valueError;
-  const isNumeric = (matrix: Matrix): boolean =>
-    matrix.every((line) => line.every((v) => typeof v === 'number'));
-  if (!isNumeric(left) || !isNumeric(right)) return valueError;
-  return buildMatrix(left.length, right[0]?.length ?? 0, (row, column) => {
-    let sum = 0;
-    for (let index = 0; index < inner; index++) {
-      sum += (left[row]?.[index] as number) * (right[index]?.[column] as number);
-    }
-    return sum;
-  });
-}
-
 /** A LAMBDA applied to every value, row or column. */
 function single(result: Operand, place: Place): CellValue {
   const contents = readOperand(result, place, true) ?? 0;
@@ -217,7 +202,6 @@ export const arrayFunctions: FunctionTable = {
   HSTACK: stack('across'),
   TOCOL: pure(['array'], (matrix) => matrix.flat().map((value) => [value])),
   TOROW: pure(['array'], (matrix) => [matrix.flat()]),
-  MMULT: pure(['array', 'array'], product),
   BYROW: each('rows'),
   BYCOL: each('columns'),
   MAP: repeated([], 'operand', (place, _first, parts) => map(place, parts)),

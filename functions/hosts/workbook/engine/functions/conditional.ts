@@ -6,7 +6,7 @@ import { Reference } from '../reference.ts';
 import type { CellValue } from '../values.ts';
 import { CellError, divisionByZero, valueError } from '../values.ts';
 import type { Criterion } from './criteria.ts';
-import { jointKey, rangeKey } from './lookup-caches.ts';
+import { jointKeys, rangeKey } from './lookup-caches.ts';
 import { paired, placed } from './standard-function.ts';
 import type { FunctionTable } from './standard-function.ts';
 
@@ -62,8 +62,8 @@ function summarize(
 ): CellValue {
   const { caches } = place.workbook;
   const used = conditions.map(({ range, criterion }) => ({ range: inUse(range, place), criterion }));
-  const equalities = used.filter(({ criterion }) => criterion.key !== undefined);
-  const tests = used.filter(({ criterion }) => criterion.key === undefined);
+  const equalities = used.filter(({ criterion }) => criterion.keys !== undefined);
+  const tests = used.filter(({ criterion }) => criterion.keys === undefined);
   const values = inUse(target, place);
   if (equalities.length === 0) {
     const [first] = used;
@@ -72,9 +72,11 @@ function summarize(
     for (let position = 0; position < count; position++) if (holds(tests, position)) positions.push(position);
     return summary(values, positions);
   }
-  const key = jointKey(equalities.map(({ criterion }) => criterion.key ?? 0));
   const ranges = equalities.map(({ range }) => range);
-  const found = caches.jointPositions(ranges).get(key) ?? [];
+  const index = caches.jointPositions(ranges);
+  const joint = jointKeys(equalities.map(({ criterion }) => criterion.keys ?? []));
+  const found =
+    joint.length === 1 ? (index.get(joint[0] ?? '') ?? []) : joint.flatMap((key) => index.get(key) ?? []);
   if (tests.length > 0) {
     return summary(
       values,
@@ -82,7 +84,7 @@ function summarize(
     );
   }
   const resultName = `${name}|${rangeKey(values)}|${ranges.map(rangeKey).join('|')}`;
-  return caches.result(resultName, key, () => summary(values, found));
+  return caches.result(resultName, joint.join('\u0002'), () => summary(values, found));
 }
 
 function holds(conditions: readonly Condition[], position: number): boolean {

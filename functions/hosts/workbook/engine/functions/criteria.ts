@@ -16,8 +16,8 @@ export function valueKey(value: number | string | boolean): ValueKey {
 /** A condition such as ">=5", "R-32" or "AC*" on the values of a range. */
 export interface Criterion {
   readonly matches: (value: CellValue) => boolean;
-  /** Set when the condition is plain equality with one value, so that an index can find the matches. */
-  readonly key: ValueKey | undefined;
+  /** Set when the condition is plain equality, so that an index can find the matches: the values that match. */
+  readonly keys: readonly ValueKey[] | undefined;
   readonly matchesBlank: boolean;
 }
 
@@ -36,14 +36,14 @@ export function parseCriterion(value: CellValue, system: DateSystem): Criterion 
   const right = match?.[2] ?? '';
   if (right === '') return blankCriterion(operator);
   const wanted = readValue(right, system);
-  if (operator === '' || operator === '=') {
-    return typeof wanted === 'string' && hasWildcard(wanted) ? likePattern(wanted) : equalTo(wanted);
-  }
-  if (operator === '<>') {
-    const equal = typeof wanted === 'string' && hasWildcard(wanted) ? likePattern(wanted) : equalTo(wanted);
-    return testing((candidate) => !equal.matches(candidate));
-  }
-  return ordering(operator, wanted);
+  if (operator !== '' && operator !== '=' && operator !== '<>') return ordering(operator, wanted);
+  const equal =
+    typeof wanted !== 'string'
+      ? either(equalTo(wanted), equalTo(right))
+      : hasWildcard(wanted)
+        ? likePattern(wanted)
+        : equalTo(wanted);
+  return operator === '<>' ? testing((candidate) => !equal.matches(candidate)) : equal;
 }
 
 function readValue(text: string, system: DateSystem): number | string | boolean {
@@ -54,7 +54,7 @@ function readValue(text: string, system: DateSystem): number | string | boolean 
 }
 
 function testing(matches: (value: CellValue) => boolean): Criterion {
-  return { matches, key: undefined, matchesBlank: matches(null) };
+  return { matches, keys: undefined, matchesBlank: matches(null) };
 }
 
 function equalTo(wanted: number | string | boolean): Criterion {
@@ -64,7 +64,16 @@ function equalTo(wanted: number | string | boolean): Criterion {
       : typeof wanted === 'string'
         ? (value: CellValue): boolean => typeof value === 'string' && compareText(value, wanted) === 0
         : (value: CellValue): boolean => value === wanted;
-  return { matches, key: valueKey(wanted), matchesBlank: false };
+  return { matches, keys: [valueKey(wanted)], matchesBlank: false };
+}
+
+/** A criterion given as text, "5" say, finds the number 5 and the text "5". */
+function either(one: Criterion, other: Criterion): Criterion {
+  return {
+    matches: (value) => one.matches(value) || other.matches(value),
+    keys: [...(one.keys ?? []), ...(other.keys ?? [])],
+    matchesBlank: false,
+  };
 }
 
 /** "" matches blank cells and empty text, "=" blank cells only, "<>" everything that is not blank. */
@@ -118,15 +127,19 @@ export function wildcardExpression(pattern: string): RegExp {
     const character = pattern.charAt(index);
     const following = pattern.charAt(index + 1);
     if (character === '~' && /[*?~]/.test(following)) {
-      source += `\\${following}`;
+      source += escapeForExpression(following);
       index++;
     } else if (character === '*') {
       // Stars in a row mean the same as one, and only one is safe from endless backtracking.
       if (!source.endsWith('[^]*')) source += '[^]*';
     } else if (character === '?') source += '[^]';
-    else source += character.replace(/[.+^${}()|[\]\\/]/, String.raw`\$&`);
+    else source += escapeForExpression(character);
   }
   return new RegExp(`^${source}$`, 'iu');
+}
+
+function escapeForExpression(character: string): string {
+  return character.replace(/[.*+?^${}()|[\]\\/]/, String.raw`\$&`);
 }
 
 function likePattern(pattern: string): Criterion {

@@ -19,9 +19,9 @@ function partOfDate(part: (serial: number, place: Place) => CellValue): Function
   );
 }
 
-/** Seconds of the day of a serial, rounded to whole seconds as clocks show them. */
+/** Whole seconds of the day of a serial; a fraction of a second short by rounding noise alone counts as full. */
 function secondsOfDay(serial: number): number {
-  return Math.round((serial - Math.floor(serial)) * 86_400) % 86_400;
+  return Math.floor((serial - Math.floor(serial)) * 86_400 + 1e-4) % 86_400;
 }
 
 function date(place: Place, year: number, month: number, day: number): Operand {

@@ -99,6 +99,14 @@ export function rangeKey(range: Reference): string {
   return `${range.sheet.index}:${range.top},${range.left},${range.bottom},${range.right}`;
 }
 
+/** All combinations of one key from each list, joined. */
+export function jointKeys(lists: readonly (readonly ValueKey[])[]): string[] {
+  let combinations: ValueKey[][] = [[]];
+  for (const list of lists)
+    combinations = combinations.flatMap((start) => list.map((key) => [...start, key]));
+  return combinations.map(jointKey);
+}
+
 /** One text for several keys; the kind of each is part of it, so that 5 and "5" stay apart. */
 export function jointKey(keys: readonly ValueKey[]): string {
   let joined = '';

@@ -90,11 +90,7 @@ export function repeated<
   run: (place: Place, first: ArgumentsOf<Spellings>, rest: readonly ArgumentOf<Rest>[]) => Operand,
 ): StandardFunction {
   return declare([...takes, rest], 1, (place, ...args) =>
-    run(
-      place,
-      args.slice(0, takes.length) as unknown as ArgumentsOf<Spellings>,
-      args.slice(takes.length) as unknown as ArgumentOf<Rest>[],
-    ),
+    run(place, args.slice(0, takes.length) as unknown as ArgumentsOf<Spellings>, args.slice(takes.length)),
   );
 }
 
@@ -106,11 +102,7 @@ export function paired<const Spellings extends readonly TakingSpelling[]>(
 ): StandardFunction {
   return {
     ...declare([...takes, ...pair], 2, (place, ...args) =>
-      run(
-        place,
-        args.slice(0, takes.length) as unknown as ArgumentsOf<Spellings>,
-        args.slice(takes.length) as unknown as Operand[],
-      ),
+      run(place, args.slice(0, takes.length) as unknown as ArgumentsOf<Spellings>, args.slice(takes.length)),
     ),
   };
 }

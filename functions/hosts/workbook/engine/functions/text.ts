@@ -155,6 +155,10 @@ function beside(isBefore: boolean): FunctionTable[string] {
 export const textFunctions: FunctionTable = {
   TEXT: placed(['any', 'text'], formatted),
   FIXED: pure(['number', 'number?', 'boolean?'], fixed),
+  DOLLAR: pure(['number', 'number?'], (value, decimals) => {
+    const text = String(fixed(Math.abs(value), decimals, false));
+    return value < 0 ? `($${text})` : `$${text}`;
+  }),
   VALUE: placed(['any'], (place, value) => {
     if (value instanceof CellError || typeof value === 'number') return value;
     if (typeof value === 'string') return parseNumber(value, place.workbook.dateSystem) ?? valueError;
