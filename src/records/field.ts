@@ -29,6 +29,8 @@ export type RecordRow = Readonly<Record<string, FieldValue | undefined>>;
 export interface Condition {
   /** Completes "required …": "when refrigerant was added". */
   readonly words: string;
+  /** Fields that it looks at. */
+  readonly uses: readonly string[];
   readonly when: (row: RecordRow) => boolean;
 }
 

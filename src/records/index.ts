@@ -1,7 +1,10 @@
 export { checkRow, isRequiredHere } from './check-row.ts';
+export { checkSummary } from './check-summary.ts';
 export { completenessOf } from './completeness.ts';
 export type { Completeness } from './completeness.ts';
 export type * from './field.ts';
 export { limitsIn, limitsSi, unitOfField } from './field-limits.ts';
+export { foldHeading, matchHeadings } from './match-headings.ts';
+export type { MatchedColumn, MatchedHeadings } from './match-headings.ts';
 export { atmosphereOfRow } from './row-atmosphere.ts';
 export * from './tables/index.ts';

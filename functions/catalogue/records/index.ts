@@ -1,1 +1,2 @@
-export {};
+export { rowcheck } from './rowcheck.ts';
+export { completeness } from './completeness.ts';

@@ -11,11 +11,13 @@ const mass = { quantity: 'cylinderMass', unit: 'lb' } as const;
 
 const whenRecovery: Condition = {
   words: 'for a recovery cylinder',
+  uses: ['kind'],
   when: (row) => row['kind'] === 'recovery',
 };
 
 const unlessNitrogen: Condition = {
   words: 'for a refrigerant cylinder',
+  uses: ['kind'],
   when: (row) => row['kind'] !== 'nitrogen',
 };
 

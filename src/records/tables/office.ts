@@ -46,7 +46,7 @@ export const instrumentList: RecordTable = {
       unit: 'oz',
       reject: [0, 16],
       warn: [undefined, 0.1],
-      required: { words: 'for a scale', when: (row) => row['kind'] === 'scale' },
+      required: { words: 'for a scale', uses: ['kind'], when: (row) => row['kind'] === 'scale' },
       help: 'Smallest step it shows.',
     }),
     instrument.date('cal_date', 'Calibrated', { required: true, help: 'Last time.' }),
