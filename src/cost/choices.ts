@@ -59,6 +59,16 @@ interface Frame {
  * @source engineering economy: equivalent annual cost, defender against challenger
  */
 export function costChoices(values: Values): Choices {
+  return {
+    repair: costChoice(values, 'repair'),
+    replace: costChoice(values, 'replace'),
+    'top up': costChoice(values, 'top up'),
+    'do nothing': costChoice(values, 'do nothing'),
+  };
+}
+
+/** One of them alone: the search over ranges asks for two choices thousands of times. */
+export function costChoice(values: Values, name: ChoiceName): Choice | NoChoice {
   const rate = need(values, 'discountRate', 'yearly cost of money, 0 if none');
   const newLife = need(values, 'newLife', 'the price of a new unit is spread over it');
   const left = need(values, 'yearsLeft', 'or give the age of the unit');
@@ -66,21 +76,18 @@ export function costChoices(values: Values): Choices {
   const newRunning = running(values, 'new');
   const replacePerYear = price * capitalRecoveryFactor(rate, newLife) + newRunning;
   const frame: Frame = { rate, period: left, replacePerYear };
-
-  const topUp = topUpPlan(values, left);
-  const nothing = doNothingPlan(values, left);
-  return {
-    repair: repairChoice(values, left, topUp, frame),
-    replace: {
+  if (name === 'replace') {
+    return {
       upfront: price,
       lastsYears: newLife,
       presentCost: replacePerYear * annuityFactor(rate, frame.period),
       costPerYear: replacePerYear,
       runningInYear: () => newRunning,
-    },
-    'top up': 'missing' in topUp ? topUp : costed(topUp, presentCost(topUp, frame), frame),
-    'do nothing': 'missing' in nothing ? nothing : costed(nothing, presentCost(nothing, frame), frame),
-  };
+    };
+  }
+  if (name === 'repair') return repairChoice(values, left, topUpPlan(values, left), frame);
+  const plan = name === 'top up' ? topUpPlan(values, left) : doNothingPlan(values, left);
+  return 'missing' in plan ? plan : costed(plan, presentCost(plan, frame), frame);
 }
 
 function repairChoice(values: Values, left: number, topUp: Plan | NoChoice, frame: Frame): Choice | NoChoice {

@@ -1,6 +1,6 @@
 import { annuityFactor } from './annuity.ts';
 import type { Choice, ChoiceName, Choices } from './choices.ts';
-import { choiceNames, costChoices, isWorkedOut } from './choices.ts';
+import { choiceNames, costChoice, costChoices, isWorkedOut } from './choices.ts';
 import { largest, smallest } from './extremes.ts';
 import type { Assumptions } from './inputs.ts';
 import { likelyValues } from './inputs.ts';
@@ -35,7 +35,7 @@ export function compareChoices(assumptions: Assumptions): readonly (ComparedChoi
     const choice = choices[name];
     if (!isWorkedOut(choice)) return { name, missing: choice.missing };
     const costOf = (values: typeof likely): number => {
-      const found = costChoices(values)[name];
+      const found = costChoice(values, name);
       // At an end of the ranges a choice may drop out; there it keeps its likely cost.
       return isWorkedOut(found) ? found.costPerYear : choice.costPerYear;
     };

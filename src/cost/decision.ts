@@ -36,7 +36,7 @@ export function decide(assumptions: Assumptions): Verdict {
       limit: 'a row "repair price" or "leak rate"',
     });
   }
-  const upset = ranked.slice(1).find(({ name }) => worstLead(assumptions, best.name, name) < 0);
+  const upset = ranked.slice(1).find(({ name }) => worstLead(assumptions, best.name, name, 0) < 0);
   const drivers = costDrivers(assumptions, best.name, (upset ?? second).name);
   if (!upset) {
     return {
@@ -50,9 +50,18 @@ export function decide(assumptions: Assumptions): Verdict {
   };
 }
 
-/** The smallest lead of a choice over a rival that the ranges allow; negative when the rival can be cheaper. */
-export function worstLead(assumptions: Assumptions, best: ChoiceName, rival: ChoiceName): number {
-  return smallest(assumptions, leadOf(best, rival)).value;
+/**
+ * The smallest lead of a choice over a rival that the ranges allow; negative when the rival can be cheaper.
+ *
+ * @param stopBelow - any lead under this is enough
+ */
+export function worstLead(
+  assumptions: Assumptions,
+  best: ChoiceName,
+  rival: ChoiceName,
+  stopBelow?: number,
+): number {
+  return smallest(assumptions, leadOf(best, rival), stopBelow).value;
 }
 
 function yearly(choice: Choice) {

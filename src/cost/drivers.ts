@@ -4,7 +4,7 @@ import type { Measure } from './extremes.ts';
 import { uncertainInputs } from './extremes.ts';
 import type { Assumptions, CostInput } from './inputs.ts';
 import { likelyValues } from './inputs.ts';
-import { leadOf } from './lead.ts';
+import { leadOf, possibleLead } from './lead.ts';
 
 export interface Ranked {
   readonly name: ChoiceName;
@@ -25,9 +25,10 @@ export function rankedChoices(assumptions: Assumptions): readonly Ranked[] {
 /** What one input does to the lead of the best choice over a rival, from one end of its own range to the other. */
 export interface Driver {
   readonly name: CostInput;
-  readonly leadAtLow: number;
-  readonly leadAtHigh: number;
-  /** Largest less smallest lead over low, likely and high. */
+  /** Undefined where one of the two choices drops out. */
+  readonly leadAtLow: number | undefined;
+  readonly leadAtHigh: number | undefined;
+  /** Largest less smallest lead over low, likely and high, as far as both choices stand there. */
   readonly swing: number;
   /** At one of its ends the rival is cheaper. */
   readonly decides: boolean;
@@ -47,14 +48,15 @@ export function costDrivers(
   const leadNow = lead(likely);
   const drivers = uncertainInputs(assumptions).map((name): Driver => {
     const range = assumptions[name];
-    const leadAtLow = lead({ ...likely, [name]: range?.low });
-    const leadAtHigh = lead({ ...likely, [name]: range?.high });
+    const ends = [lead({ ...likely, [name]: range?.low }), lead({ ...likely, [name]: range?.high })];
+    const [leadAtLow, leadAtHigh] = ends.map(possibleLead);
+    const leads = [leadNow, leadAtLow, leadAtHigh].filter((found) => found !== undefined);
     return {
       name,
       leadAtLow,
       leadAtHigh,
-      swing: Math.max(leadAtLow, leadAtHigh, leadNow) - Math.min(leadAtLow, leadAtHigh, leadNow),
-      decides: Math.min(leadAtLow, leadAtHigh) < 0,
+      swing: Math.max(...leads) - Math.min(...leads),
+      decides: Math.min(...ends) < 0,
     };
   });
   return drivers.sort((a, b) => b.swing - a.swing);

@@ -15,34 +15,36 @@ export function uncertainInputs(assumptions: Assumptions): readonly CostInput[] 
 /** Sweeps over all inputs before the search stops; it stops itself when a sweep changes nothing. */
 const sweeps = 8;
 
+/** A measure's value and where it is taken. */
+export interface Extreme {
+  readonly value: number;
+  readonly at: Values;
+}
+
 /**
  * The smallest value a measure takes when every input may be at its low end, its likely value or its high end.
  *
- * Corner search: from the likely values, and from each input's single worst end, one input after the other is put where the
- * measure is smallest, until nothing changes. Costs rise or fall steadily with each input, so the corner found this way is
- * the combination of all unfavourable ends; tests compare it with the enumeration of all combinations.
+ * Corner search: from the likely values, and from each input's single most favourable end, one input after the other is put
+ * where the measure is smallest, until nothing changes. Costs rise or fall steadily with each input, so the corner found
+ * this way is the combination of all favourable ends; tests compare it with the enumeration of all combinations.
+ *
+ * @param stopBelow - any value under this is enough
  */
-export function smallest(
-  assumptions: Assumptions,
-  measure: Measure,
-): { readonly value: number; readonly at: Values } {
+export function smallest(assumptions: Assumptions, measure: Measure, stopBelow = -Infinity): Extreme {
   const likely = likelyValues(assumptions);
   const uncertain = uncertainInputs(assumptions);
-  let best = descend(assumptions, uncertain, measure, likely);
+  const start: Extreme = { value: measure(likely), at: likely };
+  const first = descend(assumptions, uncertain, measure, start, stopBelow);
+  if (first.value < stopBelow || uncertain.length < 2) return first;
   // A second start from the ends that each do most on their own guards against a corner that only pays together.
-  const ends: Partial<Record<CostInput, number>> = { ...likely };
-  for (const name of uncertain) {
-    ends[name] = bestEnd(assumptions, name, measure, likely).value;
-  }
-  const other = descend(assumptions, uncertain, measure, ends);
-  if (other.value < best.value) best = other;
-  return best;
+  let ends = likely;
+  for (const name of uncertain)
+    ends = { ...ends, [name]: bestEnd(assumptions, name, measure, start).at[name] };
+  const second = descend(assumptions, uncertain, measure, { value: measure(ends), at: ends }, stopBelow);
+  return second.value < first.value ? second : first;
 }
 
-export function largest(
-  assumptions: Assumptions,
-  measure: Measure,
-): { readonly value: number; readonly at: Values } {
+export function largest(assumptions: Assumptions, measure: Measure): Extreme {
   const { value, at } = smallest(assumptions, (values) => -measure(values));
   return { value: -value, at };
 }
@@ -51,31 +53,31 @@ function descend(
   assumptions: Assumptions,
   uncertain: readonly CostInput[],
   measure: Measure,
-  start: Values,
-): { readonly value: number; readonly at: Values } {
-  let at = start;
-  let value = measure(start);
+  start: Extreme,
+  stopBelow: number,
+): Extreme {
+  let best = start;
   for (let sweep = 0; sweep < sweeps; sweep += 1) {
-    const before = value;
+    const before = best.value;
     for (const name of uncertain) {
-      const end = bestEnd(assumptions, name, measure, at);
-      if (end.measure < value) {
-        at = { ...at, [name]: end.value };
-        value = end.measure;
-      }
+      best = bestEnd(assumptions, name, measure, best);
+      if (best.value < stopBelow) return best;
     }
-    if (value === before) break;
+    if (best.value === before) break;
   }
-  return { value, at };
+  return best;
 }
 
-function bestEnd(assumptions: Assumptions, name: CostInput, measure: Measure, at: Values) {
+/** The better of where an input stands and its other values, all else left alone. */
+function bestEnd(assumptions: Assumptions, name: CostInput, measure: Measure, standing: Extreme): Extreme {
   const range = assumptions[name];
   if (!range) throw new Error(`${name} has no range`);
-  let best = { value: range.likely, measure: measure({ ...at, [name]: range.likely }) };
-  for (const value of [range.low, range.high]) {
-    const found = measure({ ...at, [name]: value });
-    if (found < best.measure) best = { value, measure: found };
+  let best = standing;
+  for (const value of [range.low, range.likely, range.high]) {
+    if (value === standing.at[name]) continue;
+    const at = { ...standing.at, [name]: value };
+    const found = measure(at);
+    if (found < best.value) best = { value: found, at };
   }
   return best;
 }

@@ -1,20 +1,18 @@
-import type { ChoiceName, Choices } from './choices.ts';
-import { costChoices, isWorkedOut } from './choices.ts';
+import type { ChoiceName } from './choices.ts';
+import { costChoice, isWorkedOut } from './choices.ts';
 import type { Measure } from './extremes.ts';
+import type { Values } from './inputs.ts';
 
 /** Dearer than anything, but still a number, so that two of them leave a lead of zero. */
 const endless = 1e12;
 
 /** How much less a choice costs a year than its rival; a choice that cannot be worked out counts as endlessly dear. */
 export function leadOf(best: ChoiceName, rival: ChoiceName): Measure {
-  return (values) => {
-    const choices = costChoices(values);
-    return cost(choices, rival) - cost(choices, best);
-  };
+  return (values) => costPerYear(values, rival) - costPerYear(values, best);
 }
 
-function cost(choices: Choices, name: ChoiceName): number {
-  const choice = choices[name];
+function costPerYear(values: Values, name: ChoiceName): number {
+  const choice = costChoice(values, name);
   return isWorkedOut(choice) ? choice.costPerYear : endless;
 }
 

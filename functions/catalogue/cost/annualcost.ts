@@ -1,4 +1,7 @@
 import { compareChoices } from '../../../src/cost/comparison.ts';
+import type { ComparedChoice } from '../../../src/cost/comparison.ts';
+import type { Phrase } from '../../../src/phrase.ts';
+import { figure, phrase } from '../../../src/phrase.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import { assumptionsParameter, readAssumptions } from './assumption-table.ts';
 import { compoundInterest, workedCase } from './example-assumptions.ts';
@@ -54,7 +57,7 @@ export const annualcost = defineFunction({
   compute: ({ assumptions }, context) =>
     compareChoices(readAssumptions(assumptions, context)).map((compared) => {
       if ('missing' in compared) return [compared.name, ...blanks, `not worked out: ${compared.missing}`];
-      const { choice, baseline } = compared;
+      const { choice } = compared;
       return [
         compared.name,
         choice.costPerYear,
@@ -66,9 +69,17 @@ export const annualcost = defineFunction({
         compared.netPresentValue,
         compared.simplePayback,
         compared.discountedPayback,
-        baseline === undefined ? '' : `compared with ${baseline}`,
+        noteOn(compared),
       ];
     }),
 });
+
+function noteOn({ name, choice, baseline }: ComparedChoice): Phrase {
+  const then =
+    name === 'do nothing'
+      ? phrase`cools for ${figure(choice.lastsYears, 'years')}, then replaced. `
+      : phrase``;
+  return baseline === undefined ? then : phrase`${then}Value and payback compared with ${baseline}`;
+}
 
 const blanks: readonly undefined[] = Array.from({ length: 9 }, () => undefined);

@@ -2,7 +2,6 @@ import { costDrivers, rankedChoices } from '../../../src/cost/drivers.ts';
 import type { Driver } from '../../../src/cost/drivers.ts';
 import type { Assumptions } from '../../../src/cost/inputs.ts';
 import { definitionOf } from '../../../src/cost/inputs.ts';
-import { possibleLead } from '../../../src/cost/lead.ts';
 import { CalcError } from '../../../src/errors.ts';
 import { figure, phrase } from '../../../src/phrase.ts';
 import { defineFunction } from '../../runtime/define.ts';
@@ -80,15 +79,13 @@ function driverRows(assumptions: Assumptions, count: number): readonly (readonly
 function rowOf(driver: Driver, assumptions: Assumptions, best: string, second: string): readonly TableCell[] {
   const { label, quantity } = definitionOf(driver.name);
   const range = assumptions[driver.name];
-  const low = possibleLead(driver.leadAtLow);
-  const high = possibleLead(driver.leadAtHigh);
   return [
     label,
     phrase`${figure(range?.low ?? 0, quantity)}`,
     phrase`${figure(range?.high ?? 0, quantity)}`,
-    low,
-    high,
-    low === undefined || high === undefined ? undefined : driver.swing,
+    driver.leadAtLow,
+    driver.leadAtHigh,
+    driver.swing,
     driver.decides ? `decides between ${best} and ${second}` : `moves the lead of ${best} over ${second}`,
   ];
 }

@@ -1,3 +1,4 @@
+import { CalcError } from '../../../src/errors.ts';
 import { paybackYears } from '../../../src/cost/payback.ts';
 import { defineFunction } from '../../runtime/define.ts';
 
@@ -38,6 +39,24 @@ export const payback = defineFunction({
       source: 'definition: 60 a year is less than the interest of 68',
     },
   ],
-  compute: ({ price, saving, discount_rate }) =>
-    paybackYears({ price, savingPerYear: saving, discountRate: discount_rate }),
+  compute: ({ price, saving, discount_rate }) => {
+    if (discount_rate > 0 && discount_rate < lowestRate) throw cellFormattedAsPercent(discount_rate);
+    return paybackYears({ price, savingPerYear: saving, discountRate: discount_rate });
+  },
 });
+
+/** A cell that shows 8 % holds 0.08 and would be read as 0.08 %. Nobody counts with less than half a percent. */
+const lowestRate = 0.005;
+
+function cellFormattedAsPercent(rate: number): CalcError {
+  const received = `${String(Number((rate * 100).toPrecision(6)))} %`;
+  return new CalcError(
+    `discount_rate reads as ${received}: write 8 for 8 %, in a cell without percent format`,
+    {
+      code: 'out-of-range',
+      parameter: 'discount_rate',
+      received,
+      limit: '0, or 0.5 % or more',
+    },
+  );
+}
