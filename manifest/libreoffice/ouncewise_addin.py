@@ -6,11 +6,12 @@ like the type library and the configuration.
 
 import json
 import os
+import weakref
 
 import uno
 import unohelper
 from com.sun.star.lang import Locale, XLocalizable, XServiceInfo, XServiceName
-from com.sun.star.sheet import XAddIn
+from com.sun.star.sheet import ResultEvent, XAddIn, XVolatileResult
 from com.sun.star.task import XJob, XJobExecutor
 
 from ouncewise_calc import cells, menu
@@ -67,6 +68,42 @@ def _user_folder(context):
     return uno.fileUrlToSystemPath(paths.substituteVariables("$(user)", True))
 
 
+class RangeResult(unohelper.Base, XVolatileResult):
+    """A range from a function that can also give a single text.
+
+    Such a function is declared as `any`, and Calc takes a range inside an `any` only from a result that reports
+    changes later. This one reports at once and never again.
+    """
+
+    # Calc keeps a listener for every different object until the document is closed, so equal results share one.
+    _known = weakref.WeakValueDictionary()
+
+    def __init__(self, rows):
+        self._rows = rows
+
+    @classmethod
+    def of(cls, answer):
+        key = json.dumps(answer)
+        known = cls._known.get(key)
+        if known is None:
+            known = cls(cells.rows_from_json(answer))
+            cls._known[key] = known
+        return known
+
+    def addResultListener(self, listener):
+        event = ResultEvent()
+        event.Source = self
+        event.Value = uno.Any("[][]any", self._rows)
+        listener.modified(event)
+
+    def removeResultListener(self, listener):
+        pass
+
+
+def text_result(answer):
+    return RangeResult.of(answer) if isinstance(answer, list) else cells.cell_from_json(answer)
+
+
 class OunceFunctions(unohelper.Base, XAddIn, XServiceName, XLocalizable, XServiceInfo, XOunce):
     def __init__(self, context):
         self._session = Session.of(context)
@@ -78,16 +115,17 @@ class OunceFunctions(unohelper.Base, XAddIn, XServiceName, XLocalizable, XServic
         if session is None or name not in session.functions:
             raise AttributeError(name)
         bridge = session.bridge
+        result = text_result if session.functions[name]["text"] else cells.rows_from_json
 
         def method(*arguments):
             try:
                 answer = bridge.call(name, [cells.to_json(argument) for argument in arguments])
             except CalculationUnavailable:
-                return cells.UNAVAILABLE
+                answer = cells.UNAVAILABLE
             except Exception:
                 # An exception would reach the cell as Err:502, "invalid argument", which is misleading.
-                return cells.FAULTY
-            return cells.from_json(answer)
+                answer = cells.FAULTY
+            return result(answer)
 
         self.__dict__[name] = method
         return method

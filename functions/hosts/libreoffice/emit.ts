@@ -4,15 +4,26 @@ import { spell } from './spell.ts';
 
 /**
  * The type library as IDL text. Every parameter is an `any`: Calc then hands over a number, a text, a range or nothing.
- * Results are rows of cells, since Calc refuses a range inside an `any`. The space in `> >` is needed by the reader of IDL.
  * Parameter names are numbered, because trade words such as `in` are reserved there; users see the names from `emitConfiguration`.
  */
 export function emitTypeLibrary(functions: readonly RegisteredFunction[]): string {
-  const methods = functions.map(
-    ({ id, parameterNames }) =>
-      `  sequence<sequence<any> > ${id}(${parameterNames.map((_, index) => `[in] any ${parameterKey(index)}`).join(', ')});\n`,
-  );
+  const methods = functions.map((declaration) => {
+    const { id, parameterNames } = declaration;
+    const parameters = parameterNames.map((_, index) => `[in] any ${parameterKey(index)}`).join(', ');
+    // The space in `> >` is needed by the reader of IDL.
+    const result = givesText(declaration) ? 'any' : 'sequence<sequence<any> >';
+    return `  ${result} ${id}(${parameters});\n`;
+  });
   return `module ouncewise { module libreoffice { interface XOunce {\n${methods.join('')}}; }; };\n`;
+}
+
+/**
+ * Calc compares texts by their place in its pool of texts, and forgets to put there what comes in rows of cells: a cell
+ * that shows "Ready" would not be equal to "Ready". So a function that can give text is declared as `any` and hands a
+ * single result over plainly; its ranges take another way, see RangeResult in ouncewise_addin.py. Numbers come in rows of cells.
+ */
+function givesText({ returns }: RegisteredFunction): boolean {
+  return returns.kind !== 'number' && returns.kind !== 'date' && returns.kind !== 'yesNo';
 }
 
 /** CalcAddIns.xcu: names and help that the function wizard shows. */
@@ -64,6 +75,7 @@ export function emitFunctionTable(functions: readonly RegisteredFunction[]): str
       declaration.id,
       {
         summary: describeFunction(declaration),
+        text: givesText(declaration),
         parameters: Object.entries(declaration.parameters).map(([name, parameter]) => ({
           name,
           description: describeParameter(parameter),

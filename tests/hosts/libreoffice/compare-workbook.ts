@@ -39,7 +39,7 @@ export function compareWorkbook(
         compared += 1;
         if (cell?.formula != null) formulas += 1;
         if (!same(cell, ours)) {
-          const formula = cell?.formula ?? '';
+          const formula = (cell?.formula ?? '').slice(0, 150);
           differences.push(`${sheet.name}!${address}: Calc ${sayCalc(cell)}, ours ${say(ours)} ${formula}`);
         }
       }

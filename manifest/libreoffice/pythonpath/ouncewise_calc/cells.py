@@ -13,8 +13,8 @@ def error_cell(code):
 
 
 # Shown when there is no answer at all, so that it looks different from a wrong reading.
-UNAVAILABLE = ((error_cell(_NAME),),)
-FAULTY = ((error_cell(_VALUE),),)
+UNAVAILABLE = {"e": _NAME}
+FAULTY = {"e": _VALUE}
 
 
 def to_json(argument):
@@ -28,14 +28,14 @@ def _plain(cell):
     return cell if isinstance(cell, (float, int, str)) else None
 
 
-def from_json(value):
-    """Rows of cells, the only shape in which the add-in interface takes ranges; a single cell is one row of one."""
+def rows_from_json(value):
+    """Rows of cells; a single cell is one row of one."""
     if isinstance(value, list):
-        return tuple(tuple(_cell(cell) for cell in row) for row in value)
-    return ((_cell(value),),)
+        return tuple(tuple(cell_from_json(cell) for cell in row) for row in value)
+    return ((cell_from_json(value),),)
 
 
-def _cell(value):
+def cell_from_json(value):
     if isinstance(value, (float, str)):
         return value
     if isinstance(value, bool):
