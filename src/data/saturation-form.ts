@@ -1,11 +1,11 @@
 /**
  * Saturation of one refrigerant as Chebyshev series, derived from its equation of state by `npm run derive`.
  * The variable is s = √(1 - T/T_s), mapped from [low, high] to [-1, 1]; in it the curves stay smooth up to the critical
- * point. Every coefficient is an integer count of `saturationQuantum`.
+ * point. Every coefficient is a whole number of quanta.
  */
 export interface SaturationTable {
-  /** Hash of everything the table was derived from. */
-  readonly input: string;
+  /** Hash of everything the table was derived from; not carried into the running program. */
+  readonly input?: string;
   /** T_s [K], scaling pressure [Pa], scaling density [kg/m3], scaling enthalpy [J/kg]. */
   readonly scale: readonly [number, number, number, number];
   readonly low: number;
@@ -22,4 +22,6 @@ export interface SaturationTable {
   readonly heat: readonly number[];
 }
 
-export const saturationQuantum = 1e-7;
+/** What one count is worth: pressures decide temperatures and are kept finer than densities and enthalpies. */
+export const pressureQuantum = 2e-7;
+export const propertyQuantum = 2e-6;

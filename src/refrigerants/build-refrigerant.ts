@@ -1,8 +1,6 @@
-import type { FluidEquation } from '../data/equation-form.ts';
+import type { Catalogue } from '../data/catalogue.ts';
+import type { FluidEquation, MixingPair } from '../data/equation-form.ts';
 import type { BlendFacts, GwpBasis, PureFacts, RefrigerantType, SafetyClass } from '../data/facts-form.ts';
-import { departureFunctions } from '../data/mixing/departures.ts';
-import { allPairs } from '../data/mixing/estimates.ts';
-import { mixingPairs } from '../data/mixing/pairs.ts';
 import type { SaturationTable } from '../data/saturation-form.ts';
 import { mixture, mixtureModel } from './equation-of-state/mixture-model.ts';
 import type { HelmholtzModel } from './equation-of-state/model.ts';
@@ -16,13 +14,6 @@ import { SaturationFit } from './saturation-fit.ts';
 import { blendGwp, gwpSources } from './warming.ts';
 
 const atmospherePa = 101325;
-
-/** What a refrigerant is built from. */
-export interface Library {
-  readonly equation: (designation: string) => FluidEquation | undefined;
-  readonly pureFacts: (designation: string) => PureFacts;
-  readonly table: (designation: string) => SaturationTable;
-}
 
 /** A refrigerant whose tables and models are only unpacked when they are first asked for. */
 export class BuiltRefrigerant implements Refrigerant {
@@ -42,12 +33,12 @@ export class BuiltRefrigerant implements Refrigerant {
   readonly onlyInBlends: boolean;
   readonly factoryCharge: boolean;
   private readonly facts: Facts;
-  private readonly library: Library;
+  private readonly library: Catalogue;
   private readonly fitted: FluidEquation | undefined;
   private fit: SaturationFit | undefined;
   private helmholtz: HelmholtzModel | undefined;
 
-  constructor(facts: Facts, library: Library) {
+  constructor(facts: Facts, library: Catalogue) {
     this.facts = facts;
     this.library = library;
     this.designation = facts.designation;
@@ -59,7 +50,7 @@ export class BuiltRefrigerant implements Refrigerant {
     this.lowerFlammabilityLimitKgPerM3 = facts.lowerFlammabilityLimitKgPerM3;
     this.onlyInBlends = !isBlendFacts(facts) && facts.onlyInBlends === true;
     this.factoryCharge = facts.factoryCharge === true;
-    this.fitted = library.equation(facts.designation);
+    this.fitted = library.equations.get(facts.designation);
     if (isBlendFacts(facts)) {
       const molarMasses = facts.components.map(([d]) => equationOf(library, d).molarMassKgPerMol);
       const masses = facts.components.map(([, mass]) => mass);
@@ -71,8 +62,8 @@ export class BuiltRefrigerant implements Refrigerant {
       }));
       this.molarMassKgPerMol =
         this.fitted?.molarMassKgPerMol ?? moles.reduce((sum, x, i) => sum + x * molarMasses[i]!, 0);
-      this.gwp = blendGwp(facts, library.pureFacts);
-      const odp = facts.components.reduce((sum, [d, mass]) => sum + mass * library.pureFacts(d).odp, 0);
+      this.gwp = blendGwp(facts, (designation) => factsOf(library, designation));
+      const odp = facts.components.reduce((sum, [d, mass]) => sum + mass * factsOf(library, d).odp, 0);
       this.odp = Math.round(odp * 1e5) / 1e5;
       // Series 500 are azeotropes: their vapor has the composition of their liquid.
       this.leavesCylinderAs = /^R-5\d\d/.test(facts.designation) ? 'liquid or vapor' : 'liquid';
@@ -86,7 +77,7 @@ export class BuiltRefrigerant implements Refrigerant {
   }
 
   get saturation(): SaturationFit {
-    return (this.fit ??= new SaturationFit(this.library.table(this.designation)));
+    return (this.fit ??= new SaturationFit(tableOf(this.library, this.designation)));
   }
 
   get model(): HelmholtzModel {
@@ -97,7 +88,7 @@ export class BuiltRefrigerant implements Refrigerant {
     if (this.fitted !== undefined) return pureModel(this.fitted);
     const components = this.composition.map((c) => equationOf(this.library, c.designation));
     return mixtureModel(
-      mixture(components, allPairs, departureFunctions),
+      mixture(components, this.library.pairs, this.library.departures),
       this.composition.map((c) => c.moleFraction),
     );
   }
@@ -129,14 +120,15 @@ export class BuiltRefrigerant implements Refrigerant {
     return gradeOfBlend({
       facts: this.facts,
       pseudoPure: this.fitted !== undefined,
-      estimatedPairs: this.fitted === undefined ? estimatedPairsOf(this.facts) : [],
+      estimatedPairs:
+        this.fitted === undefined ? estimatedPairsOf(this.facts, publishedPairs(this.library)) : [],
       ...boiling,
     });
   }
 
   get sources(): Readonly<Record<FactName, string>> {
     const own = this.fitted?.source;
-    const pairs = mixingPairs.filter(
+    const pairs = publishedPairs(this.library).filter(
       (p) =>
         this.composition.some((c) => c.designation === p.first) &&
         this.composition.some((c) => c.designation === p.second),
@@ -162,21 +154,37 @@ export class BuiltRefrigerant implements Refrigerant {
   }
 }
 
-function equationOf(library: Library, designation: string): FluidEquation {
-  const equation = library.equation(designation);
+function equationOf(library: Catalogue, designation: string): FluidEquation {
+  const equation = library.equations.get(designation);
   if (equation === undefined) throw new Error(`no equation of state for ${designation}`);
   return equation;
 }
 
+function factsOf(library: Catalogue, designation: string): PureFacts {
+  const facts = library.pureFacts.get(designation);
+  if (facts === undefined) throw new Error(`no facts for ${designation}`);
+  return facts;
+}
+
+function tableOf(library: Catalogue, designation: string): SaturationTable {
+  const table = library.tables.get(designation);
+  if (table === undefined) throw new Error(`no saturation table for ${designation}`);
+  return table;
+}
+
+function publishedPairs(library: Catalogue): MixingPair[] {
+  return library.pairs.filter((pair) => !pair.source.startsWith('estimated'));
+}
+
 /** Pairs of components without published mixing parameters. */
-function estimatedPairsOf(facts: BlendFacts): string[] {
+function estimatedPairsOf(facts: BlendFacts, published: readonly MixingPair[]): string[] {
   const names = facts.components.map(([designation]) => designation);
   return names.flatMap((one, i) =>
     names
       .slice(i + 1)
       .filter(
         (other) =>
-          !mixingPairs.some(
+          !published.some(
             (p) => (p.first === one && p.second === other) || (p.first === other && p.second === one),
           ),
       )

@@ -1,23 +1,8 @@
 import { CalcError } from '../errors.ts';
-import { blendFacts, equations, pureFacts, saturationTables } from '../data/catalogue.ts';
+import { catalogue } from '../data/catalogue.ts';
 import { BuiltRefrigerant } from './build-refrigerant.ts';
-import type { Library } from './build-refrigerant.ts';
 import { designationKey, nearestDesignations } from './designation.ts';
 import type { Refrigerant } from './refrigerant.ts';
-
-const library: Library = {
-  equation: (designation) => equations.find((e) => e.designation === designation),
-  pureFacts: (designation) => {
-    const facts = pureFacts.find((f) => f.designation === designation);
-    if (facts === undefined) throw new Error(`no facts for ${designation}`);
-    return facts;
-  },
-  table: (designation) => {
-    const table = saturationTables[designation.toLowerCase().replace(/\((.)\)/, '-$1')];
-    if (table === undefined) throw new Error(`no saturation table for ${designation}`);
-    return table;
-  },
-};
 
 let sorted: readonly Refrigerant[] | undefined;
 let byKey: Map<string, Refrigerant> | undefined;
@@ -26,8 +11,8 @@ const seen = new Map<string, Refrigerant>();
 
 /** Every refrigerant, in the order of the designations: R-11, R-12, … R-1270. */
 export function refrigerants(): readonly Refrigerant[] {
-  return (sorted ??= [...pureFacts, ...blendFacts]
-    .map((facts) => new BuiltRefrigerant(facts, library))
+  return (sorted ??= [...catalogue().pureFacts.values(), ...catalogue().blendFacts.values()]
+    .map((facts) => new BuiltRefrigerant(facts, catalogue()))
     .sort((a, b) => a.designation.localeCompare(b.designation, 'en', { numeric: true })));
 }
 

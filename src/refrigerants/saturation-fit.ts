@@ -1,9 +1,9 @@
 import type { SaturationTable } from '../data/saturation-form.ts';
-import { saturationQuantum } from '../data/saturation-form.ts';
+import { pressureQuantum, propertyQuantum } from '../data/saturation-form.ts';
 import { chebyshevDerivative, chebyshevFit, chebyshevNodes, chebyshevValue } from '../numerics/chebyshev.ts';
 
-function decode(counts: readonly number[]): Float64Array {
-  return Float64Array.from(counts, (count) => count * saturationQuantum);
+function decode(counts: readonly number[], quantum: number): Float64Array {
+  return Float64Array.from(counts, (count) => count * quantum);
 }
 
 /** ln p of one curve as a series in s, and its inverse s(p): a short series that only starts a Newton iteration. */
@@ -51,11 +51,12 @@ export class SaturationFit {
     this.perHalf = 2 / (table.high - table.low);
     this.lowestTemperatureK = scaleK * (1 - table.high * table.high);
     this.highestTemperatureK = scaleK * (1 - table.low * table.low);
-    this.bubble = this.pressureSeries(decode(table.bubble));
-    this.dew = table.dew === undefined ? this.bubble : this.pressureSeries(decode(table.dew));
-    this.liquid = decode(table.liquid);
-    this.vapor = decode(table.vapor);
-    this.heat = decode(table.heat);
+    this.bubble = this.pressureSeries(decode(table.bubble, pressureQuantum));
+    this.dew =
+      table.dew === undefined ? this.bubble : this.pressureSeries(decode(table.dew, pressureQuantum));
+    this.liquid = decode(table.liquid, propertyQuantum);
+    this.vapor = decode(table.vapor, propertyQuantum);
+    this.heat = decode(table.heat, propertyQuantum);
   }
 
   private pressureSeries(value: Float64Array): PressureSeries {

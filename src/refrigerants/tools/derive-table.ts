@@ -1,5 +1,5 @@
 import type { SaturationTable } from '../../data/saturation-form.ts';
-import { saturationQuantum } from '../../data/saturation-form.ts';
+import { pressureQuantum, propertyQuantum } from '../../data/saturation-form.ts';
 import { chebyshevFit, chebyshevNodes } from '../../numerics/chebyshev.ts';
 import type { SaturationCurves, SaturationPoint } from '../equilibrium/saturation-point.ts';
 import type { Source } from './source-of.ts';
@@ -8,12 +8,12 @@ import type { Source } from './source-of.ts';
  * Raised by hand whenever the solver or the fit changes its numbers; part of the stamp of every table. A change that
  * forgets it is caught by tests/refrigerants, which solve again and compare.
  */
-export const derivationVersion = 1;
+export const derivationVersion = 2;
 
 /** Points per curve from which the series are made; far more than the series keep. */
 const nodeCount = 72;
-/** Dropped from the end of a series: the coefficients whose sum stays below this. */
-const truncation = 1.5e-6;
+/** Dropped from the end of a series: the coefficients whose sum stays below this many quanta. */
+const droppedQuanta = 6;
 /** Tables start where the dew pressure is 1 kPa, or at the lower limit of the model. */
 const lowestPressurePa = 1000;
 /** Pure fluids are fitted to within 0.2 % of their critical temperature, blends to within 1 %. */
@@ -58,14 +58,14 @@ function bottomTemperatureK(source: Source, curves: SaturationCurves): number {
   return Math.ceil(high * 10) / 10;
 }
 
-function shorten(series: Float64Array): number[] {
+function shorten(series: Float64Array, quantum: number): number[] {
   let rest = 0;
   let length = series.length;
-  while (length > 1 && rest + Math.abs(series[length - 1]!) < truncation) {
+  while (length > 1 && rest + Math.abs(series[length - 1]!) < droppedQuanta * quantum) {
     rest += Math.abs(series[length - 1]!);
     length--;
   }
-  return [...series.slice(0, length)].map((c) => Math.round(c / saturationQuantum));
+  return [...series.slice(0, length)].map((c) => Math.round(c / quantum));
 }
 
 function roundTo(value: number, digits: number): number {
@@ -92,11 +92,11 @@ export function deriveTable(source: Source, input: string): SaturationTable {
     if (point === undefined) throw new Error(`${source.designation}: not solved at ${temperatureK} K`);
     return { reduced: 1 - s * s, point };
   });
-  const series = (of: (point: SaturationPoint, reduced: number) => number) =>
-    shorten(chebyshevFit(points.map(({ point, reduced }) => of(point, reduced))));
+  const series = (of: (point: SaturationPoint, reduced: number) => number, quantum = propertyQuantum) =>
+    shorten(chebyshevFit(points.map(({ point, reduced }) => of(point, reduced))), quantum);
 
   const pressure = (of: (point: SaturationPoint) => number) =>
-    series((point, reduced) => reduced * Math.log(of(point) / scalePressure));
+    series((point, reduced) => reduced * Math.log(of(point) / scalePressure), pressureQuantum);
   return {
     input,
     scale: [scaleK, scalePressure, scaleDensity, scaleEnthalpy],

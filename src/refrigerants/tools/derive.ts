@@ -1,5 +1,5 @@
 /**
- * Derives the saturation tables in src/data/saturation and the list of everything in src/data/catalogue.ts.
+ * Derives the saturation tables in src/data/saturation, then packs everything in src/data into src/data/packed.ts.
  *   npm run derive                 rebuilds what is missing or stale
  *   npm run derive -- --all        rebuilds everything
  *   npm run derive -- --check      writes nothing; fails when something is stale
@@ -8,7 +8,8 @@ import { readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { format, resolveConfig } from 'prettier';
 import type { SaturationTable } from '../../data/saturation-form.ts';
 import { deriveTable } from './derive-table.ts';
-import { dataFolder, fileNameOf, loadData } from './load-data.ts';
+import { dataFolder, fileNameOf, loadData, readableData } from './load-data.ts';
+import { packedModule } from './pack.ts';
 import { sourceOf } from './source-of.ts';
 import { stampOf } from './stamp.ts';
 
@@ -25,36 +26,6 @@ async function currentText(file: URL): Promise<string> {
 
 function tableText(table: SaturationTable): string {
   return `${header}import type { SaturationTable } from '../saturation-form.ts';\n\nexport const table: SaturationTable = ${JSON.stringify(table)};\n`;
-}
-
-/** One module that imports every data file, so that adding a refrigerant touches no list. */
-function catalogueText(files: { folder: string; name: string; kind: string }[]): string {
-  const identifier = (file: { folder: string; name: string }) =>
-    `${file.folder}_${file.name.replace(/\W/g, '_')}`;
-  const imports = files.map(
-    (f) => `import { ${f.kind} as ${identifier(f)} } from './${f.folder}/${f.name}.ts';`,
-  );
-  const list = (folder: string) =>
-    files
-      .filter((f) => f.folder === folder)
-      .map(identifier)
-      .join(', ');
-  const record = (folder: string) =>
-    files
-      .filter((f) => f.folder === folder)
-      .map((f) => `'${f.name}': ${identifier(f)}`)
-      .join(', ');
-  return `${header}import type { FluidEquation } from './equation-form.ts';
-import type { BlendFacts, PureFacts } from './facts-form.ts';
-import type { SaturationTable } from './saturation-form.ts';
-${imports.join('\n')}
-
-export const pureFacts: readonly PureFacts[] = [${list('refrigerants')}];
-export const blendFacts: readonly BlendFacts[] = [${list('blends')}];
-export const equations: readonly FluidEquation[] = [${list('equations')}];
-/** By file name: the designation in lower case. */
-export const saturationTables: Readonly<Record<string, SaturationTable>> = {${record('saturation')}};
-`;
 }
 
 async function main(): Promise<void> {
@@ -79,24 +50,14 @@ async function main(): Promise<void> {
     stale.push(`${file} (no such refrigerant)`);
     if (!check) await rm(new URL(file, saturationFolder));
   }
-  const blends = facts.filter((f) => 'components' in f).map((f) => fileNameOf(f.designation));
-  const catalogue = await formatted(
-    catalogueText([
-      ...names
-        .filter((n) => !blends.includes(n))
-        .map((name) => ({ folder: 'refrigerants', name, kind: 'facts' })),
-      ...names.filter((n) => blends.includes(n)).map((name) => ({ folder: 'blends', name, kind: 'facts' })),
-      ...[...data.equations.keys()]
-        .map(fileNameOf)
-        .sort()
-        .map((name) => ({ folder: 'equations', name, kind: 'equation' })),
-      ...names.map((name) => ({ folder: 'saturation', name, kind: 'table' })),
-    ]),
-  );
-  const catalogueFile = new URL('catalogue.ts', dataFolder);
-  if ((await currentText(catalogueFile)) !== catalogue) {
-    stale.push('src/data/catalogue.ts');
-    if (!check) await writeFile(catalogueFile, catalogue);
+  // With --check on stale tables there is nothing to compare the packed form with.
+  if (!check || stale.length === 0) {
+    const text = header + packedModule(await readableData());
+    const file = new URL('packed.ts', dataFolder);
+    if ((await currentText(file)) !== text) {
+      stale.push('src/data/packed.ts');
+      if (!check) await writeFile(file, text);
+    }
   }
   if (check && stale.length > 0) {
     console.error(`Stale, run \`npm run derive\`: ${stale.join(', ')}`);

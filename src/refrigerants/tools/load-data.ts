@@ -4,6 +4,9 @@ import type { FluidEquation } from '../../data/equation-form.ts';
 import type { BlendFacts, PureFacts } from '../../data/facts-form.ts';
 import { departureFunctions } from '../../data/mixing/departures.ts';
 import { allPairs } from '../../data/mixing/estimates.ts';
+import type { SaturationTable } from '../../data/saturation-form.ts';
+import { isBlendFacts } from '../refrigerant.ts';
+import type { Readable } from './pack.ts';
 import type { SourceData } from './source-of.ts';
 
 export const dataFolder = new URL('../../data/', import.meta.url);
@@ -18,7 +21,9 @@ async function modulesIn<T>(folder: string, name: string): Promise<T[]> {
   const files = (await readdir(fileURLToPath(location))).filter((file) => /^r-.*\.ts$/.test(file));
   return Promise.all(
     files.sort().map(async (file) => {
-      const module = (await import(new URL(file, location).href)) as Record<string, T>;
+      // Written a moment ago, perhaps: a fresh address keeps the module cache from answering.
+      const address = `${new URL(file, location).href}?${folder === 'saturation' ? Date.now() : ''}`;
+      const module = (await import(address)) as Record<string, T>;
       const value = module[name];
       if (value === undefined) throw new Error(`${folder}/${file} does not export ${name}`);
       return value;
@@ -40,5 +45,20 @@ export async function loadData(): Promise<{ facts: (PureFacts | BlendFacts)[]; d
       pairs: allPairs,
       departures: departureFunctions,
     },
+  };
+}
+
+/** Everything in its readable files, tables included, in the order it is packed. */
+export async function readableData(): Promise<Readable> {
+  const { facts, data } = await loadData();
+  const files = facts.map((f) => f.designation).sort((a, b) => (fileNameOf(a) < fileNameOf(b) ? -1 : 1));
+  const tables = await modulesIn<SaturationTable>('saturation', 'table');
+  return {
+    pure: facts.filter((f) => !isBlendFacts(f)) as PureFacts[],
+    blends: facts.filter(isBlendFacts),
+    equations: [...data.equations.values()],
+    pairs: data.pairs,
+    departures: data.departures,
+    tables: files.map((designation, i) => ({ designation, ...tables[i]! })),
   };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blendFacts } from '../../../src/data/catalogue.ts';
+import { catalogue } from '../../../src/data/catalogue.ts';
 import { findRefrigerant } from '../../../src/refrigerants/index.ts';
 
 /**
@@ -43,26 +43,29 @@ describe('normal boiling points of single substances', () => {
   });
 });
 
-describe.each(blendFacts.map((f) => [f.designation, f] as const))('%s', (designation, facts) => {
-  const { normalBoilingPoint, qualityGrade } = findRefrigerant(designation);
-  const differenceK = Math.max(
-    Math.abs(normalBoilingPoint!.bubbleK - 273.15 - facts.standardBoilingPointC[0]),
-    Math.abs(normalBoilingPoint!.dewK - 273.15 - facts.standardBoilingPointC[1]),
-  );
+describe.each([...catalogue().blendFacts.values()].map((f) => [f.designation, f] as const))(
+  '%s',
+  (designation, facts) => {
+    const { normalBoilingPoint, qualityGrade } = findRefrigerant(designation);
+    const differenceK = Math.max(
+      Math.abs(normalBoilingPoint!.bubbleK - 273.15 - facts.standardBoilingPointC[0]),
+      Math.abs(normalBoilingPoint!.dewK - 273.15 - facts.standardBoilingPointC[1]),
+    );
 
-  it('states a doubt that covers the difference from the standard', () => {
-    expect(qualityGrade.doubtK).toBeGreaterThanOrEqual(differenceK - 1e-9);
-    // Nothing may be further off than this: a larger difference means a wrong model, not doubt.
-    expect(differenceK).toBeLessThan(2.7);
-  });
+    it('states a doubt that covers the difference from the standard', () => {
+      expect(qualityGrade.doubtK).toBeGreaterThanOrEqual(differenceK - 1e-9);
+      // Nothing may be further off than this: a larger difference means a wrong model, not doubt.
+      expect(differenceK).toBeLessThan(2.7);
+    });
 
-  it('is graded down where a pair is estimated or the difference exceeds 0.5 K', () => {
-    const missing = qualityGrade.estimatedPairs.length > 0;
-    const expected = missing
-      ? 'partly estimated'
-      : differenceK > 0.5
-        ? 'published, differs from the standard'
-        : 'published';
-    expect(qualityGrade.grade).toBe(expected);
-  });
-});
+    it('is graded down where a pair is estimated or the difference exceeds 0.5 K', () => {
+      const missing = qualityGrade.estimatedPairs.length > 0;
+      const expected = missing
+        ? 'partly estimated'
+        : differenceK > 0.5
+          ? 'published, differs from the standard'
+          : 'published';
+      expect(qualityGrade.grade).toBe(expected);
+    });
+  },
+);
