@@ -33,9 +33,8 @@ export function readRecordCell(field: Field, cell: CellInput, reader: Reader): F
 }
 
 function textOf(cell: CellInput): string {
-  return cell instanceof Date
-    ? cell.toISOString().slice(0, 10)
-    : String(cell).trim();
+  if (typeof cell === 'string') return cell.trim();
+  return cell instanceof Date ? cell.toISOString().slice(0, 10) : String(cell as number | boolean);
 }
 
 function numberedChoice(words: readonly string[], cell: string): string | undefined {
