@@ -43,6 +43,8 @@ export interface BlendFacts {
   readonly names: readonly string[];
   /** Component designation and nominal mass fraction, in the order of the standard. */
   readonly components: readonly (readonly [string, number])[];
+  /** Only from memory: no second place confirms the composition. */
+  readonly compositionUnconfirmed?: true;
   readonly type: RefrigerantType;
   readonly safetyClass: SafetyClass;
   readonly usualOil: string;

@@ -34,6 +34,7 @@ export const blendFields: readonly Field[] = [
   ['names', 'texts'],
   ['lowerFlammabilityLimitKgPerM3', 'number'],
   ['factoryCharge', 'flag'],
+  ['compositionUnconfirmed', 'flag'],
 ];
 
 const numbersUnder = (path: string, names: readonly string[]): Field[] =>

@@ -136,9 +136,7 @@ export class BuiltRefrigerant implements Refrigerant {
     const papers = own !== undefined ? [own] : [...new Set(pairs.map((p) => p.source))];
     const model = `${own !== undefined ? 'equation of state' : 'mixture model'}: ${papers.join(', ')} (src/data/references.bib)`;
     return {
-      composition: this.isBlend
-        ? 'ASHRAE 34 nominal composition by mass; from memory of the standard'
-        : 'single substance',
+      composition: compositionSource(this.facts),
       type: 'by composition',
       safetyClass: 'ASHRAE 34; from memory of the standard',
       molarMass: 'equation of state of each component',
@@ -152,6 +150,14 @@ export class BuiltRefrigerant implements Refrigerant {
       model,
     };
   }
+}
+
+function compositionSource(facts: Facts): string {
+  if (!isBlendFacts(facts)) return 'single substance';
+  const standard = 'ASHRAE 34 nominal composition by mass; from memory of the standard';
+  return facts.compositionUnconfirmed
+    ? `${standard}, not confirmed elsewhere`
+    : `${standard}, the same in the property library the equations come from`;
 }
 
 function equationOf(library: Catalogue, designation: string): FluidEquation {

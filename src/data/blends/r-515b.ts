@@ -7,6 +7,7 @@ export const facts: BlendFacts = {
     ['R-1234ze(E)', 0.911],
     ['R-227ea', 0.089],
   ],
+  compositionUnconfirmed: true,
   type: 'HFC/HFO blend',
   safetyClass: 'A1',
   usualOil: 'polyolester (POE)',
