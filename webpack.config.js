@@ -14,6 +14,8 @@ const helpTakenOut = {
 
 /** What every build shares: TypeScript through one loader, no eval, one file out. */
 function build({ name, entry, target, es, output, minimize = false, help = true, externals, plugins = [] }) {
+  // A library's name must stay visible to what stands behind it; everything else is wrapped up.
+  const inTheOpen = output.library ? { format: undefined } : {};
   return {
     name,
     mode: 'production',
@@ -32,7 +34,10 @@ function build({ name, entry, target, es, output, minimize = false, help = true,
     externals,
     plugins: [new webpack.DefinePlugin({ OUNCEWISE_VERSION: JSON.stringify(version) }), ...plugins],
     // Minifying also brings what libraries ship down to the host's own JavaScript.
-    optimization: { minimize, minimizer: [new EsbuildPlugin({ target: es, legalComments: 'none' })] },
+    optimization: {
+      minimize,
+      minimizer: [new EsbuildPlugin({ target: es, legalComments: 'none', ...inTheOpen })],
+    },
     performance: { hints: false },
     stats: 'errors-warnings',
   };
