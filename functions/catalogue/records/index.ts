@@ -1,2 +1,3 @@
 export { rowcheck } from './rowcheck.ts';
 export { completeness } from './completeness.ts';
+export { fleetsummary } from './fleetsummary.ts';

@@ -34,7 +34,8 @@ export function readRecordCell(field: Field, cell: CellInput, reader: Reader): F
 
 function textOf(cell: CellInput): string {
   if (typeof cell === 'string') return cell.trim();
-  return cell instanceof Date ? cell.toISOString().slice(0, 10) : String(cell as number | boolean);
+  if (cell instanceof Date) return cell.toISOString().slice(0, 10);
+  return typeof cell === 'number' || typeof cell === 'boolean' ? String(cell) : '';
 }
 
 function numberedChoice(words: readonly string[], cell: string): string | undefined {
