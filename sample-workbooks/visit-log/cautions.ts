@@ -1,4 +1,5 @@
 export interface Caution {
+  readonly number: string;
   readonly title: string;
   readonly text: string;
 }
@@ -6,29 +7,34 @@ export interface Caution {
 /** What every result sheet says, in this order. */
 export const cautions: readonly Caution[] = [
   {
-    title: '1  Flammable gas first',
+    number: '1',
+    title: 'Flammable gas first',
     text: 'Read the safety class before anything else. A2L burns mildly, A3 burns. No line tap, no flame and no sparking tool on such a unit; air the room; only a person trained for it opens the circuit.',
   },
   {
-    title: '2  Air and ice before charge',
+    number: '2',
+    title: 'Air and ice before charge',
     text: 'A dirty filter, a dirty coil, a slow fan or ice looks like a charge fault. While one of these gates is closed there is no verdict about the charge, and none should be guessed.',
   },
   {
-    title: '3  The nameplate is the limit',
+    number: '3',
+    title: 'The nameplate is the limit',
     text: 'Everything is weighed, in ounces of weight, never fluid ounces. Nothing goes in beyond the nameplate charge. When nobody weighed what is inside, there is no figure for the room: recover, evacuate, weigh in.',
   },
   {
-    title: '4  Every figure has a doubt',
+    number: '4',
+    title: 'Every figure has a doubt',
     text: 'A gauge and a probe carry their errors into superheat, split and verdict. A verdict that lies within its own doubt says so. Compare visits only in similar weather.',
   },
   {
-    title: '5  Certified technicians only',
+    number: '5',
+    title: 'Certified technicians only',
     text: 'Only a certified technician may open the circuit. Letting refrigerant go into the air is unlawful, also from a unit with ten ounces in it. Recover it.',
   },
 ];
 
 /** At the unit: what hurts people or breaks the unit, step by step. */
-export const stepCautions: readonly Caution[] = [
+export const stepCautions: readonly Omit<Caution, 'number'>[] = [
   {
     title: 'Roof',
     text: 'Two points of contact on the ladder. Stay off a wet roof and off any roof in a storm.',

@@ -14,6 +14,7 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
     dot: excelize.LineDashSysDot,
     'dash dot': excelize.LineDashSashDot,
   };
+  const labels = { Family: 'Arial', Size: 9, Color: '3D4852' };
   const curve = recipe.kind === 'curve';
   const text = (words: string, size: number, bold: boolean) => ({
     Paragraph: [{ Text: words, Font: { Family: 'Arial', Size: size, Bold: bold, Color: '22384D' } }],
@@ -48,6 +49,7 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
     XAxis: {
       MajorGridLines: curve,
       Title: text(recipe.acrossTitle, 10, false),
+      Font: labels,
       ...(recipe.acrossLimits === undefined
         ? {}
         : { Minimum: recipe.acrossLimits[0], Maximum: recipe.acrossLimits[1] }),
@@ -55,6 +57,7 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
     YAxis: {
       MajorGridLines: true,
       Title: text(recipe.valueTitle, 10, false),
+      Font: labels,
       ...(recipe.valueLimits === undefined
         ? {}
         : { Minimum: recipe.valueLimits[0], Maximum: recipe.valueLimits[1] }),

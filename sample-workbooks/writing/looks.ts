@@ -24,7 +24,8 @@ export function styleOf(look: Look): Style {
     },
     ...(look.fill === undefined ? {} : { Fill: { Type: 'pattern', Pattern: 1, Color: [look.fill] } }),
     Alignment: {
-      Horizontal: look.align ?? '',
+      // Without an alignment of its own a cell is not indented.
+      Horizontal: look.align ?? (look.indent === undefined ? '' : 'left'),
       Vertical: look.vertical ?? 'center',
       WrapText: look.wrap ?? false,
       Indent: look.indent ?? 0,

@@ -61,7 +61,7 @@ export const looks = {
     fill: colours.computedFill,
     line: { colour: colours.line, sides: 'all' },
   },
-  body: { size: 10, wrap: true, vertical: 'top' },
+  body: { size: 10, wrap: true, vertical: 'center' },
   label: { size: 10, ink: colours.ink, wrap: true },
   good: { fill: colours.goodFill, ink: colours.goodInk, bold: true },
   care: { fill: colours.careFill, ink: colours.careInk, bold: true },

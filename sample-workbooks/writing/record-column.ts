@@ -83,6 +83,7 @@ export function recordColumn(table: RecordTable, name: string, options: ColumnOp
     look: {
       align: field.kind === 'number' ? 'right' : textual ? 'left' : 'center',
       ...(format === undefined ? {} : { format }),
+      ...(textual ? { indent: 1 } : {}),
       ...options.look,
     },
     formula: options.formula,

@@ -15,6 +15,15 @@ function numericAcross(xml: string): string {
   return xml.replace(/<xVal><strRef>(<f>[^<]*<\/f>)<\/strRef><\/xVal>/g, '<xVal><numRef>$1</numRef></xVal>');
 }
 
+/** The title of the upright axis reads upwards; laid flat it takes the width of the plot. */
+function turnUprightTitle(xml: string): string {
+  return xml.replace(/<valAx>(?:(?!<\/valAx>)[\s\S])*?<\/valAx>/g, (axis) =>
+    axis.includes('<axPos val="l">')
+      ? axis.replace(/(<title>[\s\S]*?<a:bodyPr [^>]*)rot="0"/, '$1rot="-5400000" vert="horz"')
+      : axis,
+  );
+}
+
 /** Parts and relationships in one order, whatever order the writer's maps had. */
 function sortEntries(xml: string): string {
   return xml.replace(
@@ -73,7 +82,7 @@ export function reproducible(file: Uint8Array, tables: readonly NativeTable[]): 
       data = strToU8(change(strFromU8(data)));
     };
     if (/^xl\/worksheets\/sheet\d+\.xml$/.test(name)) edit(dropWrongExtent);
-    if (/^xl\/charts\/chart\d+\.xml$/.test(name)) edit(numericAcross);
+    if (/^xl\/charts\/chart\d+\.xml$/.test(name)) edit((xml) => turnUprightTitle(numericAcross(xml)));
     if (/^xl\/tables\/table\d+\.xml$/.test(name)) edit((xml) => fillColumns(xml, tables));
     if (name === contentTypes || name.endsWith('.rels')) edit(sortEntries);
     if (name === 'docProps/app.xml') edit(nameKnownWriter);

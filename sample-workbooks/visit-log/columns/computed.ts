@@ -39,7 +39,7 @@ export function verdictColumn(heading: string, width: number, formula: string, n
     heading,
     width,
     origin: 'computed',
-    look: { align: 'left', size: 9, wrap: true },
+    look: { align: 'left', size: 8, wrap: true, indent: 1 },
     formula,
     note,
   };

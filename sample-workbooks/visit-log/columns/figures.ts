@@ -107,7 +107,7 @@ export const figureColumns: readonly ColumnRecipe[] = [
 export const verdictColumns: readonly ColumnRecipe[] = [
   verdictColumn(
     'Standing check',
-    32,
+    46,
     `IF([@Compressor]<>"off","",${whenFilled(
       ['Suction pressure', 'Outdoor dry bulb'],
       `OUNCE.STANDINGCHECK(${gas},${suction},[@Outdoor dry bulb],[?Minutes off],[?Spread of the parts],${gauge},${probe},${site})`,
@@ -116,7 +116,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
   ),
   verdictColumn(
     'Coil check',
-    32,
+    46,
     whenRunning(
       ['Suction pressure', 'Return dry bulb'],
       `OUNCE.EVAPCHECK(${gas},${suction},[@Return dry bulb],[@Ready],${gauge},${site})`,
@@ -125,7 +125,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
   ),
   verdictColumn(
     'Superheat check',
-    32,
+    46,
     whenRunning(
       ['Suction pressure', 'Suction line'],
       `OUNCE.SUPERHEATCHECK(${gas},${suction},[@Suction line],[@Ready],[?Return wet bulb],[?Outdoor dry bulb],[@Metering],"installer",${gauge},${probe},${site})`,
@@ -134,7 +134,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
   ),
   verdictColumn(
     'Split check',
-    30,
+    42,
     whenRunning(
       ['Return dry bulb', 'Supply dry bulb'],
       `OUNCE.SPLITCHECK([@Return dry bulb],[@Supply dry bulb],[?Return wet bulb],[@Ready],"installer",${probe},log_units)`,
@@ -143,13 +143,13 @@ export const verdictColumns: readonly ColumnRecipe[] = [
   ),
   verdictColumn(
     'Discharge check',
-    26,
+    30,
     whenRunning(['Discharge line'], `OUNCE.DISCHARGECHECK([@Discharge line],${probe},log_units)`),
     'How hot the compressor sends the gas out.',
   ),
   verdictColumn(
     'Supply check',
-    26,
+    30,
     whenFilled(
       ['Volts running', 'Rated volts'],
       'OUNCE.VOLTAGECHECK([@Volts running],[@Rated volts],[?Volts idle],[?Volts second leg])',
@@ -158,7 +158,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
   ),
   verdictColumn(
     'Amps check',
-    26,
+    30,
     whenRunning(
       ['Amps compressor', 'Rated amps'],
       'OUNCE.AMPSCHECK([@Amps compressor],[@Rated amps],[?Volts running],[@Rated volts])',
@@ -167,7 +167,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
   ),
   verdictColumn(
     'Capacitor check',
-    22,
+    26,
     whenFilled(
       ['Run capacitor measured', 'Run capacitor label'],
       'OUNCE.CAPACITORCHECK([@Run capacitor label],[@Run capacitor measured])',

@@ -60,8 +60,8 @@ export const gateColumns: readonly ColumnRecipe[] = [
   },
   declared(
     'ready',
-    36,
+    44,
     `IF(OR([@Unit]="",[@Compressor]="off"),"",OUNCE.READYCHECK(${airPath},[&Frost],[?Minutes since change],[?Volts running],[@Rated volts],[?Outdoor dry bulb],log_units))`,
-    { align: 'left', size: 9, wrap: true },
+    { align: 'left', size: 8, wrap: true, indent: 1 },
   ),
 ];

@@ -67,14 +67,14 @@ export const cylinderCheckColumns: readonly ColumnRecipe[] = [
 export const answerColumns: readonly ColumnRecipe[] = [
   {
     heading: 'Do next',
-    width: 17,
+    width: 19,
     origin: 'computed',
-    look: { align: 'left', bold: true, size: 10, indent: 1 },
+    look: { align: 'left', bold: true, size: 9, indent: 1, wrap: true },
     formula:
       `IF([@Unit]="","",IF([@Compressor]="off",${firstWord('[@Standing check]')},` +
       `IF(LEFT([@Ready],5)<>"Ready",${firstWord('[@Ready]')},` +
-      `IF(ISNUMBER([@Next step]),IF([@Next step]>0,"Add "&FIXED([@Next step],1)&IF(log_units="SI"," g"," oz"),"Stop adding"),` +
-      `[@Verdict]))))`,
+      `IF(OR([@Stage]="final",NOT(ISNUMBER([@Next step]))),[@Verdict],` +
+      `IF([@Next step]>0,"Add "&FIXED([@Next step],1)&IF(log_units="SI"," g"," oz"),"Enough in")))))`,
     note: 'What to do about this set: the first closed gate, the next ounces, or what the readings point to.',
   },
 ];

@@ -44,9 +44,19 @@ function ofFirstCause(column: number): string {
 const running = (expression: string): string => `IF(OR([@Unit]="",[@Compressor]="off"),"",${expression})`;
 
 export const outcomeColumns: readonly ColumnRecipe[] = [
-  declared('verdict', 20, running(ofFirstCause(2)), { align: 'left', bold: true, wrap: true }),
+  declared('verdict', 20, running(ofFirstCause(2)), {
+    align: 'left',
+    bold: true,
+    size: 9,
+    wrap: true,
+    indent: 1,
+  }),
   verdictColumn('Confidence', 10, running(ofFirstCause(3)), 'How well the readings hold together.'),
-  verdictColumn('Evidence', 40, running(ofFirstCause(4)), 'What speaks for it.'),
+  {
+    // One line that ends at its cell: the whole text stands on the visit card and in the formula bar.
+    ...verdictColumn('Evidence', 60, running(ofFirstCause(4)), 'What speaks for it.'),
+    look: { align: 'left', size: 9, indent: 1 },
+  },
   verdictColumn(
     'Reading to take next',
     34,

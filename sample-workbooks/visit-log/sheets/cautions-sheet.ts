@@ -1,11 +1,12 @@
 import { thresholdList } from '../../../src/records/index.ts';
 import { dateSerial } from '../../writing/address.ts';
+import { Page, linesFor } from '../../writing/page.ts';
 import { bandLooks, colours, looks } from '../../writing/palette.ts';
 import { recordColumn } from '../../writing/record-column.ts';
-import type { CellRecipe, SheetRecipe } from '../../writing/recipe.ts';
+import type { SheetRecipe } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { cautions, stepCautions } from '../cautions.ts';
-import { linesFor, paragraph, section, titled } from './block.ts';
+import { titled, titleHeights } from './block.ts';
 
 const thresholds: readonly (readonly [string, string, string])[] = [
   ['Settling time', '15 min', 'California Residential Appendices RA3.2.2.6 (2008)'],
@@ -23,38 +24,32 @@ const thresholds: readonly (readonly [string, string, string])[] = [
   ['Cylinder fill', '80 % by weight', 'common practice for recovery cylinders'],
 ];
 
-const cells: CellRecipe[] = [];
-const heights: Record<number, number> = { 1: 26, 2: 16, 3: 8 };
-let row = 4;
-
+const page = new Page(4);
 for (const caution of cautions) {
-  cells.push({
-    at: `A${String(row)}`,
-    content: caution.title,
-    look: { size: 11, bold: true, ink: colours.stopInk, vertical: 'top', wrap: true },
+  page.put('A', `${caution.number}   ${caution.title}`, {
+    size: 11,
+    bold: true,
+    ink: colours.stopInk,
+    vertical: 'top',
+    wrap: true,
   });
-  cells.push(paragraph(caution.text, row, 'B', 'D', { size: 11 }));
-  heights[row] = 15 * linesFor(caution.text, 92) + 8;
-  row += 1;
+  page.put('B:D', caution.text, { ...looks.body, size: 11, vertical: 'top' });
+  page.next(14.5 * linesFor(caution.text, 84) + 7);
 }
-heights[row] = 10;
-row += 1;
-cells.push(section('At the unit, step by step', row, 'A', 'D'));
-heights[row] = 20;
-row += 1;
+page.gap();
+page.section('At the unit, step by step', 'A:D');
+page.next(22);
 for (const caution of stepCautions) {
-  cells.push({ at: `A${String(row)}`, content: caution.title, look: { bold: true, vertical: 'top' } });
-  cells.push(paragraph(caution.text, row, 'B', 'D'));
-  heights[row] = 13.5 * linesFor(caution.text, 104) + 6;
-  row += 1;
+  page.put('A', caution.title, { bold: true });
+  page.put('B:D', caution.text, looks.body);
+  page.next(13 * linesFor(caution.text, 92) + 6);
 }
-heights[row] = 10;
-row += 1;
+page.gap();
 
 const table = layOutTable({
   name: 'Thresholds',
   firstColumn: 1,
-  headingRow: row + 2,
+  headingRow: page.row + 2,
   bands: [
     {
       title: 'Limits these sheets compare with, and where they come from',
@@ -87,10 +82,10 @@ export const cautionsSheet: SheetRecipe = {
   tabColour: 'B4532A',
   gridLines: false,
   widths: table.widths,
-  heights: { ...heights, [row]: 18, [row + 1]: 6 },
+  heights: { ...titleHeights, ...page.heights, [page.row]: 18, [page.row + 1]: 6 },
   cells: [
     ...titled('Cautions', 'Read once; then read the first five again at every unit.'),
-    ...cells,
+    ...page.cells,
     ...table.cells,
   ],
   tables: [table.native],

@@ -51,6 +51,7 @@ export const latest = layOutTable({
         column('Place', 26, 'IF([@Unit]="","",INDEX(Units[Owner],ROW()-5)&", "&INDEX(Units[Site],ROW()-5))', {
           size: 9,
           wrap: true,
+          indent: 1,
         }),
         column('Gas', 9, 'IF([@Unit]="","",INDEX(Units[Refrigerant],ROW()-5))', { align: 'center' }),
         column('Class', 6.5, 'IF([@Unit]="","",INDEX(Units[Safety class],ROW()-5))', { align: 'center' }),
@@ -77,14 +78,15 @@ export const latest = layOutTable({
       title: 'Answer',
       ...bandLooks.computed,
       columns: [
-        column('Do next', 17, last('Do next'), { bold: true }),
+        column('Do next', 17, last('Do next'), { bold: true, indent: 1 }),
         column(
           'Why',
-          52,
-          `IF([@Row]="","",IF(LEFT(INDEX(Readings[Ready],[@Row]),5)<>"Ready",INDEX(Readings[Ready],[@Row])&"",IF(INDEX(Readings[Coil check],[@Row])="",INDEX(Readings[Split check],[@Row])&"",INDEX(Readings[Coil check],[@Row])&"")))`,
+          60,
+          `IF([@Row]="","",IF(LEFT(INDEX(Readings[Ready],[@Row]),5)<>"Ready",INDEX(Readings[Ready],[@Row])&"",IF(INDEX(Readings[Superheat check],[@Row])="",INDEX(Readings[Split check],[@Row])&"",INDEX(Readings[Superheat check],[@Row])&"")))`,
           {
             size: 9,
             wrap: true,
+            indent: 1,
           },
         ),
       ],

@@ -102,7 +102,7 @@ export const pressureChartSheet: SheetRecipe = {
       kind: 'curve',
       title: 'Saturation pressure',
       widthPx: 720,
-      heightPx: 560,
+      heightPx: 600,
       acrossTitle: 'Temperature',
       valueTitle: 'Gauge pressure',
       series: curves.map(({ colour, dash }, index) => {

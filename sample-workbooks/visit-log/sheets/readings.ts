@@ -52,7 +52,7 @@ export const readings: LaidOutTable = layOutTable({
 const first = readings.firstRow;
 const last = readings.lastRow;
 const rowHeights = Object.fromEntries(
-  Array.from({ length: last - first + 1 }, (_, index) => [first + index, 36]),
+  Array.from({ length: last - first + 1 }, (_, index) => [first + index, 33]),
 );
 
 const column = (heading: string): string => readings.letters(heading);
@@ -99,7 +99,7 @@ export const readingsSheet: SheetRecipe = {
   groups: [{ columns: `${column('Metering')}:${column('Visit number')}`, folded: true }],
   print: {
     landscape: true,
-    pagesWide: 6,
+    pagesWide: 9,
     pagesTall: 0,
     repeatRows: `$3:$${String(headingRow)}`,
     repeatColumns: '$A:$E',

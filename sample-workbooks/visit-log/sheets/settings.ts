@@ -6,7 +6,7 @@ import type { CellRecipe, Check, Content, Look, SheetRecipe } from '../../writin
 import { formula } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { outfit, staff } from '../scenario/outfit.ts';
-import { ruled, section, titled } from './block.ts';
+import { ruled, titled } from './block.ts';
 
 interface Setting {
   readonly name: string;
@@ -31,7 +31,7 @@ const settings: readonly (Setting | string)[] = [
     name: 'log_units',
     label: 'Unit system',
     value: outfit.units,
-    help: 'US: psig, °F, oz, ft. SI: kPa gauge, °C, g, m. It says how your numbers are read; it does not convert them.',
+    help: 'US: psig, °F, oz, ft. SI: kPa, °C, g, m. Says how numbers are read; converts nothing.',
     check: {
       allow: { kind: 'choices', choices: ['US', 'SI'] },
       title: 'Unit system',
@@ -44,14 +44,14 @@ const settings: readonly (Setting | string)[] = [
     label: 'Usual elevation',
     value: outfit.elevationFt,
     format: '#,##0',
-    help: 'Used where the register gives none. A gauge reads from the air pressure of the place.',
+    help: 'Where the register gives none. A gauge reads from the air pressure there.',
   },
   'Instruments',
   {
     name: 'log_gauge_accuracy',
     label: 'Gauge, plus or minus',
     value: '2 psi',
-    help: 'From the papers of your gauge, with its unit. Becomes the doubt of superheat and verdicts.',
+    help: 'From its papers, with the unit. Becomes the doubt of superheat and verdicts.',
   },
   {
     name: 'log_liquid_gauge_accuracy',
@@ -63,7 +63,7 @@ const settings: readonly (Setting | string)[] = [
     name: 'log_probe_accuracy',
     label: 'Probe, plus or minus',
     value: '1 degF',
-    help: 'From the papers of your temperature probe, with its unit.',
+    help: 'Of the temperature probes, with the unit.',
   },
   'Money',
   { name: 'log_currency', label: 'Currency', value: 'USD', help: 'A word for the visit card.' },
@@ -97,7 +97,7 @@ settings.forEach((setting, index) => {
   const row = firstRow + index;
   const at = (letter: string): string => `${letter}${String(row)}`;
   if (typeof setting === 'string') {
-    cells.push(section(setting, row, 'A', 'C'));
+    cells.push({ at: at('A'), through: at('C'), content: setting, look: looks.section });
     return;
   }
   const computed = typeof setting.value === 'object';
@@ -110,7 +110,7 @@ settings.forEach((setting, index) => {
   cells.push(
     { at: at('A'), content: setting.label, look: { ...looks.label, ...ruled } },
     { at: at('B'), content: setting.value, look },
-    { at: at('C'), content: setting.help, look: { size: 9, ink: '5B6B78', wrap: true, indent: 1, ...ruled } },
+    { at: at('C'), content: setting.help, look: { size: 9, ink: '5B6B78', indent: 1, ...ruled } },
   );
   if (setting.check !== undefined) checks.push({ ...setting.check, range: at('B') });
   settingNames[setting.name] = `Settings!$B$${String(row)}`;
@@ -225,12 +225,12 @@ export const settingsSheet: SheetRecipe = {
   name: 'Settings',
   tabColour: '5B6B78',
   gridLines: false,
-  widths: { A: 25, B: 27, C: 50, D: 3, ...staffTable.widths, J: 3, ...gasTable.widths },
+  widths: { A: 25, B: 27, C: 66, D: 3, ...staffTable.widths, J: 3, ...gasTable.widths },
   heights: {
     1: 26,
     2: 16,
     ...Object.fromEntries(
-      settings.map((setting, index) => [firstRow + index, typeof setting === 'string' ? 22 : 28]),
+      Array.from({ length: 28 }, (_, index) => [firstRow + index, firstRow + index === 6 ? 28 : 20]),
     ),
   },
   cells: [

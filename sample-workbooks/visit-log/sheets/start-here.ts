@@ -1,7 +1,8 @@
+import { Page, linesFor } from '../../writing/page.ts';
 import { colours, looks } from '../../writing/palette.ts';
-import type { CellRecipe, Look, SheetRecipe } from '../../writing/recipe.ts';
+import type { Look, SheetRecipe } from '../../writing/recipe.ts';
 import { cautions } from '../cautions.ts';
-import { linesFor, paragraph, section, titled } from './block.ts';
+import { titled, titleHeights } from './block.ts';
 
 const steps: readonly (readonly [string, string])[] = [
   ['Settings', 'Your name, unit system, elevation, and what your gauge and probe may be wrong by.'],
@@ -12,7 +13,7 @@ const steps: readonly (readonly [string, string])[] = [
   ],
   [
     'Readings',
-    'Look at "Do next" beside the set number. While a gate is closed it names the gate; then the next ounces; then what the readings point to.',
+    '"Do next" stands beside the set number. While a gate is closed it names the gate; then the next ounces; then what the readings point to.',
   ],
   ['Readings', '"Wait" and "Read again at" are your timer: a set read earlier gets no verdict about charge.'],
   ['Visit card', 'Pick the visit: before and after on one page for the customer.'],
@@ -29,97 +30,79 @@ const sheets: readonly (readonly [string, string])[] = [
   ['Cautions', 'Read before opening a circuit; limits and their sources'],
 ];
 
+const centred = { align: 'center' } as const;
 const key: readonly (readonly [string, Look, string])[] = [
-  ['type here', { ...looks.input, align: 'center' }, 'Yours. Blank means not measured; 0 is a reading.'],
-  ['worked out', { ...looks.computed, align: 'center' }, 'Works itself out. Leave it alone.'],
-  ['ok  Ready', { ...looks.good, align: 'center' }, 'Go on.'],
-  ['wait  Low', { ...looks.care, align: 'center' }, 'Something to do, or in doubt.'],
-  ['stop', { ...looks.stop, align: 'center' }, 'Not before this is put right.'],
-  ['refused', { ...looks.muted, align: 'center' }, 'No figure may be given; the reason stands beside it.'],
+  ['type here', { ...looks.input, ...centred }, 'Yours. Blank means not measured; 0 is a reading.'],
+  ['worked out', { ...looks.computed, ...centred }, 'Works itself out. Leave it alone.'],
+  ['ok · Ready', { ...looks.good, ...centred }, 'Go on.'],
+  ['wait · Low', { ...looks.care, ...centred }, 'Something to do, or in doubt.'],
+  ['stop', { ...looks.stop, ...centred }, 'Not before this is put right.'],
+  ['refused', { ...looks.muted, ...centred }, 'No figure may be given; the reason stands beside it.'],
 ];
 
-const cells: CellRecipe[] = [];
-const heights: Record<number, number> = { 1: 28, 2: 18, 3: 8 };
-let row = 4;
-const here = (letter: string): string => `${letter}${String(row)}`;
-const gap = (): void => {
-  heights[row] = 10;
-  row += 1;
-};
-const head = (title: string): void => {
-  cells.push(section(title, row, 'A', 'C'));
-  heights[row] = 21;
-  row += 1;
-};
-const jumpLook: Look = { size: 10, bold: true, ink: '2E6DA4', vertical: 'top' };
-
-head('How to use it');
-steps.forEach(([sheet, text], index) => {
-  cells.push({
-    at: here('A'),
-    content: String(index + 1),
-    look: { bold: true, align: 'center', vertical: 'top', ink: colours.quiet },
-  });
-  cells.push({ at: here('B'), content: sheet, look: jumpLook, jump: `'${sheet}'!A1` });
-  cells.push({ at: here('C'), content: text, look: looks.body });
-  heights[row] = 14 * linesFor(text, 88) + 5;
-  row += 1;
-});
-gap();
-head('Before every result');
-for (const caution of cautions) {
-  const [number = '', title = ''] = caution.title.split('  ');
-  cells.push({
-    at: here('A'),
-    content: number,
-    look: { bold: true, align: 'center', vertical: 'top', ink: colours.stopInk },
-  });
-  cells.push({
-    at: here('B'),
-    content: title,
-    look: { bold: true, vertical: 'top', wrap: true, ink: colours.stopInk },
-  });
-  cells.push({ at: here('C'), content: caution.text, look: looks.body });
-  heights[row] = 14 * linesFor(caution.text, 88) + 5;
-  row += 1;
-}
-gap();
-head('Colours, with their words');
-for (const [word, look, text] of key) {
-  cells.push({ at: here('B'), content: word, look });
-  cells.push({ at: here('C'), content: text, look: { ...looks.body, vertical: 'center', indent: 1 } });
-  heights[row] = 18;
-  row += 1;
-}
-gap();
-head('Sheets');
-for (const [sheet, text] of sheets) {
-  cells.push({ at: here('B'), content: sheet, look: jumpLook, jump: `'${sheet}'!A1` });
-  cells.push({ at: here('C'), content: text, look: looks.body });
-  heights[row] = 17;
-  row += 1;
-}
-gap();
-head('Good to know');
-for (const text of [
+const goodToKnow: readonly string[] = [
   'The functions come from the Ouncewise add-in. Without it the sheets keep the values they were saved with.',
   'The readings, people, places and prices in this file are invented. Clear the cream cells to begin your own log.',
   'In Excel a row typed below the log joins it with all its formulas. Elsewhere use the ready rows at its end.',
-]) {
-  cells.push(paragraph(text, row, 'B', 'C'));
-  heights[row] = 14 * linesFor(text, 106) + 4;
-  row += 1;
+];
+
+const textWidth = 92;
+const body: Look = { ...looks.body, indent: 1 };
+const jump: Look = { size: 10, bold: true, ink: '2E6DA4' };
+const number: Look = { bold: true, align: 'center', ink: colours.quiet };
+
+const page = new Page(4);
+
+page.section('How to use it', 'A:C');
+page.next(22);
+steps.forEach(([sheet, text], index) => {
+  page.put('A', String(index + 1), number);
+  page.put('B', sheet, jump, `'${sheet}'!A1`);
+  page.put('C', text, body);
+  page.next(13 * linesFor(text, textWidth) + 7);
+});
+page.gap();
+page.section('Before every result', 'A:C');
+page.next(22);
+for (const caution of cautions) {
+  page.put('A', caution.number, { ...number, ink: colours.stopInk });
+  page.put('B', caution.title, { bold: true, ink: colours.stopInk });
+  page.put('C', caution.text, body);
+  page.next(13 * linesFor(caution.text, textWidth) + 7);
+}
+page.gap();
+page.section('Colours, with their words', 'A:C');
+page.next(22);
+for (const [word, look, text] of key) {
+  page.put('B', word, look);
+  page.put('C', text, body);
+  page.next(18);
+}
+page.gap();
+page.section('Sheets', 'A:C');
+page.next(22);
+for (const [sheet, text] of sheets) {
+  page.put('B', sheet, jump, `'${sheet}'!A1`);
+  page.put('C', text, body);
+  page.next(17);
+}
+page.gap();
+page.section('Good to know', 'A:C');
+page.next(22);
+for (const text of goodToKnow) {
+  page.put('B:C', text, looks.body);
+  page.next(18);
 }
 
 export const startHereSheet: SheetRecipe = {
   name: 'Start here',
   tabColour: '22384D',
   gridLines: false,
-  widths: { A: 5, B: 24, C: 92 },
-  heights,
+  widths: { A: 5, B: 26, C: textWidth },
+  heights: { ...titleHeights, ...page.heights },
   cells: [
     ...titled('Visit log', 'For small factory-sealed air conditioners, serviced by weighed ounces.'),
-    ...cells,
+    ...page.cells,
   ],
   print: { landscape: false, pagesWide: 1, pagesTall: 1 },
 };

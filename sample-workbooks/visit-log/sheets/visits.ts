@@ -80,9 +80,11 @@ export const visitList = layOutTable({
       columns: [
         column('Last answer', 18, 'IF([@Last row]="","",INDEX(Readings[Do next],[@Last row]))', {
           bold: true,
+          indent: 1,
         }),
         column('Note', 58, 'IF([@Last row]="","",INDEX(Readings[Note],[@Last row])&"")', {
           size: 9,
+          indent: 1,
           wrap: true,
         }),
       ],
