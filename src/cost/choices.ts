@@ -54,7 +54,8 @@ interface Frame {
  *   goes on as the cheaper of topping up or replacing.
  * - replace: price now, new efficiency, no leak.
  * - top up: charge swings between nameplate and the refill point; calls and ounces follow the leak, which may grow.
- * - do nothing: charge and efficiency fall until the unit no longer cools; then it is replaced.
+ * - do nothing: charge and efficiency fall until the unit no longer cools; then it is replaced. Not a choice when that
+ *   comes within a year.
  *
  * @source engineering economy: equivalent annual cost, defender against challenger
  */
@@ -94,7 +95,8 @@ function repairChoice(values: Values, left: number, topUp: Plan | NoChoice, fram
   const price = values.repairPrice;
   if (price === undefined) return { missing: 'no repair price' };
   const chance = values.chanceOfHolding ?? 1;
-  const holds: Plan = { upfront: 0, lastsYears: left, runningInYear: () => running(values, 'full') };
+  const full = running(values, 'full');
+  const holds: Plan = { upfront: 0, lastsYears: left, runningInYear: () => full };
   const replaced = frame.replacePerYear * annuityFactor(frame.rate, frame.period);
   const toppedUp = 'missing' in topUp ? undefined : presentCost(topUp, frame);
   const goesOnToppedUp = toppedUp !== undefined && toppedUp < replaced;
@@ -136,6 +138,9 @@ function topUpPlan(values: Values, left: number): Plan | NoChoice {
   };
 }
 
+/** Less than a year (but for rounding) is no choice of its own: it puts the purchase off by weeks and would always look a little cheaper. */
+const oneSeason = 1 - 1e-9;
+
 function doNothingPlan(values: Values, left: number): Plan | NoChoice {
   const leak = firstYearLeak(values);
   if (leak === undefined) return { missing: 'no leak rate' };
@@ -152,6 +157,8 @@ function doNothingPlan(values: Values, left: number): Plan | NoChoice {
     return charge;
   };
   const lastsYears = usableYears({ now, usable, leak, growth, left });
+  if (lastsYears < Math.min(oneSeason, left))
+    return { missing: 'stops cooling within a year, which is replacing' };
   return {
     upfront: 0,
     lastsYears,
