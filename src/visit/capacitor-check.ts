@@ -1,6 +1,7 @@
 import { CalcError } from '../errors.ts';
 import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
+import { orRefused } from './or-refused.ts';
 import type { Band } from './within-doubt.ts';
 
 export interface CapacitorReading {
@@ -59,12 +60,15 @@ function unreadable(text: string): CalcError {
 }
 
 /**
- * Capacitance against the label, from the meter or from running amps and volts.
+ * Capacitance against the label, from the meter or from running amps and volts. Refused when neither was measured.
  *
- * @throws CalcError invalid-argument when neither was given
  * @source definition; tolerance 6 %: common practice, no source
  */
 export function capacitorCheck(reading: CapacitorReading): Verdict {
+  return orRefused(() => judge(reading));
+}
+
+function judge(reading: CapacitorReading): Verdict {
   const { label } = reading;
   const capacitanceF = capacitanceOf(reading);
   const how = reading.measuredF === undefined ? phrase` from amps and volts` : [];
@@ -84,7 +88,7 @@ function capacitanceOf({ measuredF, amps, volts, frequencyHz }: CapacitorReading
   if (measuredF !== undefined) return measuredF;
   if (amps !== undefined && volts !== undefined) return runningCapacitanceF({ amps, volts, frequencyHz });
   throw new CalcError('measured is needed, or amps and volts while running', {
-    code: 'invalid-argument',
+    code: 'refused',
     parameter: 'measured',
     received: 'nothing',
     limit: 'a capacitance, or amps and volts',

@@ -3,9 +3,10 @@ import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
 import { fahrenheitDifferenceK } from '../units/trade.ts';
 import { combinedDoubt } from './instrument-accuracy.ts';
+import { orRefused } from './or-refused.ts';
 import { onlyWhenOpen, refusalOfGate } from './ready-text.ts';
 import type { Role } from './superheat-check.ts';
-import { splitToleranceK, targetSplitK } from './target-split.ts';
+import { splitToleranceK, targetSplitIfAny } from './target-split.ts';
 import type { Band } from './within-doubt.ts';
 import { placeInBand, withinDoubtWord } from './within-doubt.ts';
 
@@ -34,35 +35,40 @@ export function splitDoubtK(probeK: number): number {
   return combinedDoubt(probeK, probeK);
 }
 
-/** The band in which a split is unremarkable: around the published target, or rough without a wet bulb. */
+/** The band in which a split is unremarkable: around the published target, or rough without a wet bulb or outside the table. @throws CalcError refused */
 export function splitBand(reading: Omit<SplitReading, 'supplyTemperatureK' | 'ready' | 'probeK'>): {
   readonly band: Band;
   readonly how: Phrase;
 } {
   const { returnTemperatureK, returnWetBulbK, role } = reading;
-  if (returnWetBulbK === undefined) {
-    return {
-      band: roughBand,
-      how: phrase`rough band ${whole(roughBand.lowest)} to ${whole(roughBand.highest)} without a wet bulb`,
-    };
-  }
-  const target = targetSplitK({ returnTemperatureK, returnWetBulbK });
-  const tolerance = splitToleranceK[role];
+  if (returnWetBulbK === undefined) return rough('without a wet bulb');
+  const targetK = targetSplitIfAny({ returnTemperatureK, returnWetBulbK });
+  if (targetK === undefined) return rough('outside the published table');
+  const toleranceK = splitToleranceK[role];
   return {
-    band: { lowest: target - tolerance, highest: target + tolerance },
-    how: phrase`target ${figure(target, 'temperatureDifference', { doubt: tolerance })}`,
+    band: { lowest: targetK - toleranceK, highest: targetK + toleranceK },
+    how: phrase`target ${figure(targetK, 'temperatureDifference', { doubt: toleranceK })}`,
+  };
+}
+
+function rough(why: string): { readonly band: Band; readonly how: Phrase } {
+  return {
+    band: roughBand,
+    how: phrase`rough band ${whole(roughBand.lowest)} to ${whole(roughBand.highest)} ${why}`,
   };
 }
 
 /**
  * Return less supply air, with its doubt, against the published target (installer within 3 degF, verifier 4).
+ * Refused when supply is not colder than return, or the wet bulb above the dry bulb.
  *
- * @throws CalcError out-of-range outside the published table; refused when supply is not colder than return
  * @source California RA3.2.2.7 (2008), table from memory; rough band: common practice, no source
  */
 export function splitCheck(reading: SplitReading): Verdict {
-  const refusal = refusalOfGate(reading.ready);
-  if (refusal) return refusal;
+  return refusalOfGate(reading.ready) ?? orRefused(() => judge(reading));
+}
+
+function judge(reading: SplitReading): Verdict {
   const actualK = temperatureSplitK(reading);
   if (actualK <= 0) {
     throw new CalcError('supply_temperature must be below return_temperature when the unit cools', {

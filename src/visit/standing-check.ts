@@ -7,7 +7,7 @@ import type { InstrumentAccuracy } from './instrument-accuracy.ts';
 import { combinedDoubt } from './instrument-accuracy.ts';
 import { withinDoubtWord } from './within-doubt.ts';
 
-export interface StandingReading {
+export interface StandingPressureReading {
   readonly refrigerant: Refrigerant;
   /** Absolute, compressor off [Pa]. */
   readonly pressurePa: number;
@@ -34,6 +34,14 @@ const identityTolerance = 0.05;
 /** First word when the pressure belongs to the gas on the nameplate. */
 export const matchesWord = 'Matches';
 export const nonCondensablesWord = 'Non-condensables';
+export const mismatchWord = 'Mismatch';
+export const emptyWord = 'Empty';
+
+/** Whether the verdict, as text in a cell, says that something else than the gas on the nameplate is inside. */
+export function isOtherGas(verdict: string | undefined): boolean {
+  const text = verdict?.trim().toLowerCase() ?? '';
+  return [nonCondensablesWord, mismatchWord].some((word) => text.startsWith(word.toLowerCase()));
+}
 
 /**
  * What a standing pressure says about the gas inside: compared with the bubble point at the temperature of the parts.
@@ -42,7 +50,7 @@ export const nonCondensablesWord = 'Non-condensables';
  * @throws CalcError out-of-range when the ambient temperature lies off the saturation curve
  * @source phase rule; excess pressure of non-condensables by Dalton's law; 5 % and 30 min: common practice
  */
-export function standingCheck(reading: StandingReading): Verdict {
+export function standingCheck(reading: StandingPressureReading): Verdict {
   const { offS } = reading;
   if (offS === undefined) {
     return refuse(
@@ -57,7 +65,7 @@ export function standingCheck(reading: StandingReading): Verdict {
   return compare(reading);
 }
 
-function compare(reading: StandingReading): Verdict {
+function compare(reading: StandingPressureReading): Verdict {
   const { refrigerant, pressurePa, ambientTemperatureK } = reading;
   const saturationPa = saturationPressurePa(refrigerant, ambientTemperatureK, 'bubble');
   const excessPa = pressurePa - saturationPa;
@@ -75,7 +83,7 @@ interface Comparison {
   readonly found: Phrase;
 }
 
-function judge(reading: StandingReading, comparison: Comparison): Verdict {
+function judge(reading: StandingPressureReading, comparison: Comparison): Verdict {
   const { excessPa, doubtPa, saturationPa, found } = comparison;
   const limitPa = identityTolerance * saturationPa;
   const size = Math.abs(excessPa);
@@ -100,12 +108,12 @@ function judge(reading: StandingReading, comparison: Comparison): Verdict {
   }
   if (reading.pressurePa <= reading.atmospherePa + reading.accuracy.gaugePa) {
     return {
-      word: 'Empty',
+      word: emptyWord,
       reason: phrase`${figure(reading.pressurePa, 'pressure')} is the pressure of the air outside; nothing is left or the circuit is open${spread}`,
     };
   }
   return {
-    word: 'Mismatch',
+    word: mismatchWord,
     reason: phrase`${found}; another gas is inside, or no liquid is left: add nothing, recover and identify${spread}`,
   };
 }
@@ -116,7 +124,7 @@ function spreadWarning(partsSpreadK: number | undefined): Phrase {
 }
 
 /** Gauge, and thermometer through the slope of the curve; unequal parts count as half their spread. */
-function doubtOfComparison(reading: StandingReading, saturationPa: number): number {
+function doubtOfComparison(reading: StandingPressureReading, saturationPa: number): number {
   const { refrigerant, ambientTemperatureK, accuracy, partsSpreadK = 0 } = reading;
   const temperatureDoubtK = combinedDoubt(accuracy.probeK, partsSpreadK / 2);
   const slopePaPerK = saturationPa - saturationPressurePa(refrigerant, ambientTemperatureK - 1, 'bubble');

@@ -3,6 +3,7 @@ import { figure, phrase } from '../phrase.ts';
 import { CalcError } from '../errors.ts';
 import { fahrenheitDifferenceK } from '../units/trade.ts';
 import type { InstrumentAccuracy } from './instrument-accuracy.ts';
+import { orRefused } from './or-refused.ts';
 import { onlyWhenOpen, refusalOfGate } from './ready-text.ts';
 import type { LineReading } from './superheat.ts';
 import { lineDoubtK, superheatK } from './superheat.ts';
@@ -34,13 +35,16 @@ export interface SuperheatReading extends LineReading {
 
 /**
  * Superheat with its doubt against its target: fixed metering within 5 degF (verifier 6), a valve within 3 to 26 degF.
+ * Refused where there is no target: readings missing, weather, target below 5 degF.
  *
- * @throws CalcError refused where there is no target; out-of-range outside the saturation curve
+ * @throws CalcError out-of-range outside the saturation curve
  * @source California RA3.2.2.6 (2008), RA3.2.2 (2013)
  */
 export function superheatCheck(reading: SuperheatReading): Verdict {
-  const refusal = refusalOfGate(reading.ready);
-  if (refusal) return refusal;
+  return refusalOfGate(reading.ready) ?? orRefused(() => judge(reading));
+}
+
+function judge(reading: SuperheatReading): Verdict {
   const actualK = superheatK(reading);
   const doubtK = lineDoubtK(
     { refrigerant: reading.refrigerant, pressurePa: reading.pressurePa, curve: 'dew' },
@@ -96,8 +100,8 @@ function say(
 
 function needed(value: number | undefined, parameter: string): number {
   if (value !== undefined) return value;
-  throw new CalcError(`${parameter} is needed for a target; received nothing`, {
-    code: 'invalid-argument',
+  throw new CalcError(`${parameter} is needed for a target`, {
+    code: 'refused',
     parameter,
     received: 'nothing',
     limit: 'a temperature',

@@ -24,14 +24,7 @@ export function targetSplitK(air: {
 }): number {
   const dryBulb = inFahrenheit(air.returnTemperatureK);
   const wetBulb = inFahrenheit(air.returnWetBulbK);
-  if (wetBulb > dryBulb + 1e-9) {
-    throw new CalcError('the wet bulb cannot be above the dry bulb', {
-      code: 'refused',
-      parameter: 'return_wet_bulb',
-      received: `${wetBulb.toFixed(1)} degF`,
-      limit: `at most the dry bulb, ${dryBulb.toFixed(1)} degF`,
-    });
-  }
+  refuseWetBulbAbove(air);
   if (dryBulb < dryBulbs.lowest - 1e-9 || dryBulb > dryBulbs.highest + 1e-9) {
     throw outside('return_temperature', dryBulb, '70 to 84 degF');
   }
@@ -46,6 +39,30 @@ export function targetSplitK(air: {
     throw outside('return_wet_bulb', wetBulb, 'the published table for this dry bulb, up to 76 degF');
   }
   return fahrenheitDifferenceK(low + share * (high - low));
+}
+
+/** The target, or undefined where the table has none. @throws CalcError refused */
+export function targetSplitIfAny(air: Parameters<typeof targetSplitK>[0]): number | undefined {
+  try {
+    return targetSplitK(air);
+  } catch (error) {
+    if (error instanceof CalcError && error.code === 'out-of-range') return undefined;
+    throw error;
+  }
+}
+
+/** @throws CalcError refused: evaporation only cools */
+export function refuseWetBulbAbove(air: {
+  readonly returnTemperatureK: number;
+  readonly returnWetBulbK: number;
+}): void {
+  if (air.returnWetBulbK <= air.returnTemperatureK + 1e-9) return;
+  throw new CalcError('return_wet_bulb cannot be above return_temperature', {
+    code: 'refused',
+    parameter: 'return_wet_bulb',
+    received: `${inFahrenheit(air.returnWetBulbK).toFixed(1)} degF`,
+    limit: `at most the dry bulb, ${inFahrenheit(air.returnTemperatureK).toFixed(1)} degF`,
+  });
 }
 
 function alongRow(dryBulb: number, wetBulb: number): number | undefined {

@@ -45,7 +45,7 @@ export const capacitorcheck = defineFunction({
   },
   returns: {
     kind: 'verdict',
-    description: 'Good, Weak or High, then the capacitance and what the label allows.',
+    description: 'Good, Weak, High or Refused, then the capacitance and what the label allows.',
   },
   source: 'C = I / (2 pi f V); label ± 6 %: common practice, no source.',
   examples: [

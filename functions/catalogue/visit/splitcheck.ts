@@ -36,7 +36,7 @@ export const splitcheck = defineFunction({
     },
     {
       arguments: { return_temperature: 75, supply_temperature: 78 },
-      gives: '#N/A',
+      gives: 'Refused: supply_temperature must be below',
       source: 'definition: supply is colder than return when cooling',
     },
   ],

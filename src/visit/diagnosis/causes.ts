@@ -6,13 +6,15 @@ import { judgeGates } from '../gates.ts';
 import type { CauseLine } from './cause-line.ts';
 import type { Deviation } from './deviation.ts';
 import { deviations } from './deviations.ts';
-import { circuitCauses, signSource } from './fault-signs.ts';
+import { chargeCauses, circuitCauses, signSource } from './fault-signs.ts';
 import type { RankedCause } from './rank-causes.ts';
 import { rankCauses } from './rank-causes.ts';
 import type { ReadingSet } from './reading-set.ts';
+import { refuseClosed, refuseUnjudgeable } from './refusals.ts';
 import { seenCauses } from './seen-causes.ts';
 import type { Symptom } from './symptoms.ts';
 import { missingReadings, symptoms } from './symptoms.ts';
+import { isOtherGas } from '../standing-check.ts';
 
 /** Shares of belief from which a cause is called so. Own choice, no source. */
 const likelyFrom = 0.55;
@@ -28,7 +30,7 @@ const likelySigns = 2;
  * @source signs: see fault-signs.ts; weights of the evidence: own
  */
 export function causes(readings: ReadingSet): readonly CauseLine[] {
-  refuseValve(readings);
+  refuseUnjudgeable(readings);
   const gates = judgeGates(readings.gates);
   const seen = seenCauses(gates, readings.gates);
   if (seen.length > 0) return [...seen, ...notJudged(gates), sourceLine];
@@ -51,33 +53,6 @@ export function causes(readings: ReadingSet): readonly CauseLine[] {
   ];
 }
 
-function refuseValve({ metering }: ReadingSet): void {
-  if (metering !== 'valve') return;
-  throw new CalcError('the fault signs are those of capillary tubes and orifices; a valve hides them', {
-    code: 'refused',
-    parameter: 'metering',
-    received: 'valve',
-    limit: 'capillary or orifice',
-  });
-}
-
-/** Weather and settling time are no causes: they only forbid the answer. */
-function refuseClosed(gates: readonly Gate[]): void {
-  const closed = gates.find(({ state }) => state === 'closed');
-  if (!closed) return;
-  const cold = closed.name === 'outdoor temperature';
-  throw new CalcError(
-    cold
-      ? 'below 55 degF outdoors the readings of a running unit mean nothing; weigh in or come back'
-      : 'not settled: read again 15 min after the start or the last change',
-    {
-      code: 'refused',
-      parameter: cold ? 'outdoor_temperature' : 'minutes_since_change',
-      limit: cold ? '55 degF or more' : '15 min or more',
-    },
-  );
-}
-
 function notJudged(gates: readonly Gate[]): readonly CauseLine[] {
   const closed = gates.filter(({ state }) => state === 'closed').map(({ name }) => name);
   return circuitCauses.map((cause) => ({
@@ -98,18 +73,33 @@ interface Context {
 }
 
 function rankedLine(ranked: RankedCause, rank: number, context: Context): CauseLine {
-  const circuit = ranked.causes.some((cause) => circuitCauses.includes(cause));
-  const firstUnseen = context.unseen[0];
-  const blocked = circuit && firstUnseen !== undefined;
-  const word = confidenceWord(ranked);
   return {
     rank,
     cause: ranked.causes.join(' or '),
-    confidence: blocked && word !== 'unlikely' ? 'unproven' : word,
     inFavor: listed(ranked.inFavor),
     against: listed(ranked.against),
     notMeasured: notMeasured(ranked.open, context),
-    next: blocked ? phrase`look at ${firstUnseen.finding}` : nextStep(ranked, rank, context.readings),
+    ...standingOf(ranked, rank, context),
+  };
+}
+
+/** How sure, and what to do next: a gas that is not identified and a gate not looked at come before any reading. */
+function standingOf(
+  ranked: RankedCause,
+  rank: number,
+  { readings, unseen }: Context,
+): Pick<CauseLine, 'confidence' | 'next'> {
+  const word = confidenceWord(ranked);
+  if (ranked.causes.some((cause) => chargeCauses.includes(cause)) && isOtherGas(readings.standing)) {
+    return { confidence: 'not judged', next: phrase`add nothing; recover and identify the gas` };
+  }
+  const look =
+    (ranked.causes[0] === 'ice' ? unseen.find(({ name }) => name === 'frost') : undefined) ?? unseen[0];
+  if (look === undefined) return { confidence: word, next: nextStep(ranked, rank, readings) };
+  const circuit = ranked.causes.some((cause) => circuitCauses.includes(cause));
+  return {
+    confidence: circuit && word !== 'unlikely' ? 'unproven' : word,
+    next: phrase`look at ${look.finding}`,
   };
 }
 

@@ -141,3 +141,6 @@ export const circuitCauses: readonly JudgedCause[] = [
   'non-condensables',
   'weak compressor',
 ];
+
+/** Causes that say something about the amount: no word on them while the gas inside is not the one on the nameplate. */
+export const chargeCauses: readonly JudgedCause[] = ['low charge', 'overcharge'];

@@ -1,11 +1,10 @@
-import { CalcError } from '../../errors.ts';
 import { phrase } from '../../phrase.ts';
 import { fahrenheitDifferenceK } from '../../units/trade.ts';
 import { ampsAtRatedVolts, ampsBand } from '../amps-check.ts';
 import { condenserBandK, condenserDifferenceK, evaporatorDifferenceK } from '../expected-temperatures.ts';
 import { combinedDoubt } from '../instrument-accuracy.ts';
 import { splitBand, splitDoubtK } from '../split-check.ts';
-import { matchesWord, nonCondensablesWord } from '../standing-check.ts';
+import { emptyWord, matchesWord, mismatchWord, nonCondensablesWord } from '../standing-check.ts';
 import { supplyState } from '../supply-band.ts';
 import type { Band } from '../within-doubt.ts';
 import type { Deviation } from './deviation.ts';
@@ -39,18 +38,8 @@ function split(r: ReadingSet): Deviation | undefined {
   return judged('split', 'air split', {
     value: returnTemperatureK - supplyTemperatureK,
     doubt: splitDoubtK(r.airProbeK),
-    band: splitBandAnyAir(returnTemperatureK, returnWetBulbK),
+    band: splitBand({ returnTemperatureK, returnWetBulbK, role: 'installer' }).band,
   });
-}
-
-/** Outside the published table the rough band has to do. */
-function splitBandAnyAir(returnTemperatureK: number, returnWetBulbK: number | undefined): Band {
-  try {
-    return splitBand({ returnTemperatureK, returnWetBulbK, role: 'installer' }).band;
-  } catch (error) {
-    if (!(error instanceof CalcError) || error.code !== 'out-of-range') throw error;
-    return splitBand({ returnTemperatureK, returnWetBulbK: undefined, role: 'installer' }).band;
-  }
 }
 
 /** Amps count only with volts inside the band. */
@@ -75,7 +64,7 @@ function standing(r: ReadingSet): Deviation | undefined {
     return { symptom: 'standing', sign: '0', said: phrase`standing pressure matches the gas` };
   if (starts(nonCondensablesWord))
     return { symptom: 'standing', sign: '+', said: phrase`standing pressure above the gas` };
-  if (starts('Mismatch') || starts('Empty'))
+  if (starts(mismatchWord) || starts(emptyWord))
     return { symptom: 'standing', sign: '-', said: phrase`standing pressure below the gas` };
   return undefined;
 }

@@ -1,0 +1,191 @@
+import { describe, expect, it } from 'vitest';
+import { call } from '../../../../functions/catalogue/call.ts';
+import type { Given } from '../../../visit/calls.ts';
+import { figureOf, refusalOf, textOf } from '../../../visit/calls.ts';
+
+describe('EVAPCHECK', () => {
+  const evap = (refrigerant: string, coilF: number, more: Given = {}): string =>
+    textOf('EVAPCHECK', {
+      refrigerant,
+      pressure: figureOf('SATPRESSURE', { refrigerant, temperature: coilF }),
+      return_temperature: 75,
+      gauge_accuracy: 0.5,
+      ...more,
+    });
+
+  it('places the coil against return air less 35 ± 5 degF (common practice, no source)', () => {
+    expect(evap('R-22', 40)).toMatch(/^In range: coil 40\.0 ± 0\.3 degF, aim 40\.0 ± 5\.0 degF$/);
+    expect(evap('R-22', 34)).toMatch(/^Low/);
+    expect(evap('R-22', 46)).toMatch(/^High/);
+    expect(evap('R-22', 35.2)).toMatch(/^Within doubt/);
+    expect(evap('R-22', 31)).toMatch(/^Too cold/);
+  });
+
+  it('speaks of charge only when the gates are known to be open', () => {
+    expect(evap('R-22', 34)).toMatch(/no word on charge/);
+    expect(evap('R-22', 34, { ready: 'Ready: all open' })).toMatch(/short of charge/);
+    expect(evap('R-22', 34, { ready: 'Clean first: filter dirty' })).toMatch(/^Refused: .*filter dirty/);
+  });
+
+  it('judges freezing at the coldest point of a blend and the aim in its middle (R-407C glides about 10 degF)', () => {
+    const dew = 37;
+    const pressure = figureOf('SATPRESSURE', { refrigerant: 'R-407C', temperature: dew });
+    const bubble = figureOf('SATTEMP', { refrigerant: 'R-407C', pressure, curve: 'bubble' });
+    expect(dew - bubble).toBeGreaterThan(9);
+    const verdict = evap('R-407C', dew);
+    const inlet = Number(/coil inlet ([\d.]+)/.exec(verdict)?.[1]);
+    expect(verdict).toMatch(/^Too cold/);
+    expect(inlet).toBeGreaterThan(bubble);
+    expect(inlet).toBeLessThan((bubble + dew) / 2);
+    const warmer = evap('R-407C', 45);
+    expect(Number(/coil ([\d.]+)/.exec(warmer)?.[1])).toBeCloseTo(45 - (dew - bubble) / 2, 0);
+  });
+
+  it('warns where the doubt of the gauge reaches below freezing', () => {
+    expect(evap('R-410A', 33, { gauge_accuracy: 3.5, return_temperature: 70 })).toMatch(
+      /may be below freezing/,
+    );
+  });
+});
+
+describe('STANDINGCHECK', () => {
+  const standing: Given = {
+    refrigerant: 'R-410A',
+    pressure: 218.6,
+    ambient_temperature: 75,
+    off_minutes: 30,
+  };
+
+  it('waits for half an hour and does not guess the time', () => {
+    expect(textOf('STANDINGCHECK', standing)).toMatch(/^Matches/);
+    expect(textOf('STANDINGCHECK', { ...standing, off_minutes: 29 })).toMatch(/^Refused: off for 29 min/);
+    expect(textOf('STANDINGCHECK', { ...standing, off_minutes: null })).toMatch(/^Refused: .*not stated/);
+  });
+
+  it('compares blends on the bubble curve, not the dew curve', () => {
+    const blend = { ...standing, refrigerant: 'R-407C' };
+    const bubble = figureOf('SATPRESSURE', { refrigerant: 'R-407C', temperature: 75, curve: 'bubble' });
+    const dew = figureOf('SATPRESSURE', { refrigerant: 'R-407C', temperature: 75, curve: 'dew' });
+    expect(textOf('STANDINGCHECK', { ...blend, pressure: bubble })).toMatch(/^Matches/);
+    expect(textOf('STANDINGCHECK', { ...blend, pressure: dew })).toMatch(/^Mismatch/);
+  });
+
+  it('warns about unequal parts above 5 degF', () => {
+    expect(textOf('STANDINGCHECK', { ...standing, parts_spread: 5 })).not.toMatch(/parts differ/);
+    expect(textOf('STANDINGCHECK', { ...standing, parts_spread: 8 })).toMatch(/parts differ by 8\.0 degF/);
+  });
+
+  it('knows an empty circuit and a wrong gas', () => {
+    expect(textOf('STANDINGCHECK', { ...standing, pressure: 1 })).toMatch(/^Empty/);
+    expect(textOf('STANDINGCHECK', { ...standing, pressure: 132 })).toMatch(/^Mismatch/);
+    expect(textOf('STANDINGCHECK', { ...standing, pressure: 260 })).toMatch(/^Non-condensables: 41/);
+  });
+
+  it('says so when gauge and probe cannot decide', () => {
+    expect(textOf('STANDINGCHECK', { ...standing, pressure: 232 })).toMatch(/^Within doubt: .*add nothing/);
+  });
+});
+
+describe('SUPERHEATCHECK and SPLITCHECK', () => {
+  const line: Given = {
+    refrigerant: 'R-410A',
+    pressure: 118,
+    line_temperature: 62,
+    return_wet_bulb: 67,
+    outdoor_temperature: 95,
+  };
+
+  it('gives no advice on charge without a readiness verdict', () => {
+    expect(textOf('SUPERHEATCHECK', line)).toMatch(/^High: superheat 22\.\d ± 2\.4 degF.*no word on charge/);
+    expect(textOf('SUPERHEATCHECK', { ...line, ready: 'Ready' })).toMatch(/add refrigerant by weighed steps/);
+  });
+
+  it('needs the weather for a target', () => {
+    expect(textOf('SUPERHEATCHECK', { ...line, return_wet_bulb: null })).toMatch(
+      /^Refused: return_wet_bulb is needed/,
+    );
+  });
+
+  it('says "within doubt" near the edge of the split band', () => {
+    expect(textOf('SPLITCHECK', { return_temperature: 76, supply_temperature: 60.5 })).toMatch(
+      /^Within doubt: split 15\.5 ± 1\.4 degF/,
+    );
+  });
+
+  it('refuses a supply that is not colder and a wet bulb above the dry bulb (definition)', () => {
+    expect(textOf('SPLITCHECK', { return_temperature: 75, supply_temperature: 75 })).toMatch(/^Refused/);
+    expect(
+      textOf('SPLITCHECK', { return_temperature: 75, supply_temperature: 58, return_wet_bulb: 78 }),
+    ).toMatch(/^Refused: return_wet_bulb cannot be above/);
+  });
+
+  it('falls back to the rough band outside the published table (70 to 84 degF, from memory)', () => {
+    expect(
+      textOf('SPLITCHECK', { return_temperature: 90, supply_temperature: 72, return_wet_bulb: 72 }),
+    ).toMatch(/^Normal: split 18\.0 .*rough band 15 degF to 22 degF outside the published table/);
+    expect(refusalOf('TARGETSPLIT', { return_temperature: 90, return_wet_bulb: 72 }).code).toBe(
+      'out-of-range',
+    );
+  });
+
+  it('refuses a capacitor nobody measured', () => {
+    expect(textOf('CAPACITORCHECK', { label: '35' })).toMatch(/^Refused: measured is needed/);
+  });
+
+  it('works in SI', () => {
+    const si = { refrigerant: 'R-410A', pressure: '118 psig', line_temperature: 16.67, units: 'SI' };
+    expect(figureOf('SUPERHEAT', si)).toBeCloseTo(
+      (figureOf('SUPERHEAT', { refrigerant: 'R-410A', pressure: 118, line_temperature: 62.006 }) * 5) / 9,
+      6,
+    );
+  });
+});
+
+describe('ranges and blanks', () => {
+  it('goes through a column, and a bad cell fails alone', () => {
+    const result = call('SUPERHEAT', {
+      refrigerant: 'R-410A',
+      pressure: [[118], [null], ['wet'], [130]],
+      line_temperature: 55,
+    });
+    if (!Array.isArray(result)) throw new Error('no range');
+    const column = result.map(([cell]) => cell);
+    expect(column[0]).toBeTypeOf('number');
+    expect(column[1]).toBe('');
+    expect(column[2]).toMatchObject({ code: 'invalid-argument', parameter: 'pressure' });
+    expect(column[3]).toBeTypeOf('number');
+  });
+
+  it('counts the discharge pressure from vacuum at the site', () => {
+    const low = figureOf('COMPRESSIONRATIO', { suction_pressure: 68, discharge_pressure: 260 });
+    const high = figureOf('COMPRESSIONRATIO', {
+      suction_pressure: 68,
+      discharge_pressure: 260,
+      elevation: 7000,
+    });
+    expect(high).toBeGreaterThan(low);
+    expect(
+      refusalOf('COMPRESSIONRATIO', { suction_pressure: '-14.7 psig', discharge_pressure: 260 }).code,
+    ).toBe('out-of-range');
+  });
+});
+
+describe('VOLTAGECHECK legs', () => {
+  const legs = (...[volts, second, third]: number[]): string =>
+    textOf('VOLTAGECHECK', { volts: volts ?? 0, rated_volts: '230', second_leg: second, third_leg: third });
+
+  it('derates three phases above 1 % and stops above 5 % (NEMA MG 1 14.36, from memory)', () => {
+    expect(legs(230, 231, 229)).toMatch(/^In band/);
+    expect(legs(230, 236, 228)).toMatch(/^Unbalanced: legs differ by 2\.0%; .*derated/);
+    expect(legs(230, 250, 220)).toMatch(/^Unbalanced: .*do not run it/);
+  });
+
+  it('lets the legs of a split service differ up to 5 %', () => {
+    expect(textOf('VOLTAGECHECK', { volts: 118, rated_volts: '115', second_leg: 124 })).toMatch(
+      /^In band: .*legs within 2\.5%/,
+    );
+    expect(textOf('VOLTAGECHECK', { volts: 110, rated_volts: '115', second_leg: 126 })).toMatch(
+      /^Unbalanced/,
+    );
+  });
+});
