@@ -29,7 +29,7 @@ export const airpressure = defineFunction({
     {
       arguments: { elevation: 25000 },
       gives: '#NUM!',
-      source: 'limit of the service, 6000 m',
+      source: 'limit of the service, 15,000 ft',
     },
   ],
   // The runtime turns the elevation into the atmosphere of the call already, with the same function.

@@ -64,7 +64,7 @@ describe('the assumption table', () => {
       efficiency: 2.49111,
       'new efficiency': 2.78418,
     };
-    const inSi = worked.map((row) => [row[0], metric[String(row[0])] ?? row[1]]);
+    const inSi = worked.map((row) => [row[0], metric[row[0] as string] ?? row[1]]);
     expect(breakEvenOf(inSi, { units: 'SI' })).toBeCloseTo(breakEven, 1);
   });
 
@@ -171,6 +171,36 @@ describe('a sensitivity grid in one formula', () => {
     expect(row?.[0]).toMatch(/^Repair: /);
     // 900 h: running 243.00 against 217.43; repair 417.62, replace 411.16.
     expect(row?.[1]).toMatch(/^Replace: 411\.16 a year against 417\.62 to repair/);
+  });
+});
+
+describe('too close to call', () => {
+  const ranged = (repair: readonly number[], power: readonly number[]): Rows => [
+    ['Input', 'Likely', 'Low', 'High'],
+    ...worked.slice(1).filter(([name]) => name !== 'repair price' && name !== 'power price'),
+    ['repair price', 450, ...repair],
+    ['power price', 0.17, ...power],
+  ];
+
+  it('names the input that decides alone, and where', () => {
+    // Lead 338.69 - 336.62 = 2.07; it is gone when power costs 2.07 / 100.29 kWh = 0.0207 more: 0.191.
+    expect(call('REPAIRORREPLACE', { assumptions: ranged([449, 451], [0.15, 0.3]) })).toBe(
+      'Too close to call: repair 336.62 a year, replace 338.69; power price decides: replace above 0.191 /kWh',
+    );
+  });
+
+  it('names the inputs that decide together when none does alone', () => {
+    // 5 x 0.388034 = 1.94 and 100.29 kWh x 0.006 = 0.60: each less than 2.07, both together more.
+    expect(call('REPAIRORREPLACE', { assumptions: ranged([445, 455], [0.164, 0.176]) })).toBe(
+      'Too close to call: repair 336.62 a year, replace 338.69; leans to repair; no single input decides, but repair price and power price together do',
+    );
+  });
+
+  it('decides when no combination overturns it', () => {
+    // 4 x 0.388034 = 1.55 and 100.29 kWh x 0.004 = 0.40: together 1.95, less than 2.07.
+    expect(call('REPAIRORREPLACE', { assumptions: ranged([446, 454], [0.166, 0.174]) })).toBe(
+      'Repair: 336.62 a year against 338.69 to replace, in every combination of the ranges given. It moves most with repair price and power price',
+    );
   });
 });
 
