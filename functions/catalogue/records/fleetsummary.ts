@@ -1,14 +1,13 @@
 import { CalcError } from '../../../src/errors.ts';
-import { completenessOf, fleetRow, unitRegister, visitLog } from '../../../src/records/index.ts';
+import { fleetRow, unitRegister } from '../../../src/records/index.ts';
 import type { FleetOptions, FleetRow, RecordRow } from '../../../src/records/index.ts';
 import { defaultLimitShare } from '../../../src/leak/forecast.ts';
 import { lossModels } from '../../../src/leak/loss.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import type { TableCell } from '../../runtime/define.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
-import { historyOf, ledgerOf, unitKey } from './ledger.ts';
-import type { Ledger, Range } from './ledger.ts';
-import { presenceRow } from './presence.ts';
+import { historyOf, lastDayOf, ledgerOf, sharesOf, unitKey } from './ledger.ts';
+import type { Range } from './ledger.ts';
 import { isEmptyRow, readRow, sheetReader } from './read-table.ts';
 import { fleetExample } from './fleet-example.ts';
 
@@ -95,8 +94,7 @@ export const fleetsummary = defineFunction({
   compute: ({ ledger: range, register, unit_id, ...given }, { units }) => {
     const ledger = ledgerOf(range, units);
     const entries = entriesOf(register, units);
-    const options: FleetOptions = {
-      asOfDay: given.as_of ?? Infinity,
+    const options: Omit<FleetOptions, 'asOfDay'> = {
       limitShare: given.limit,
       model: given.model,
       visitPrice: given.visit_price,
@@ -104,16 +102,15 @@ export const fleetsummary = defineFunction({
     };
     const keys =
       unit_id === undefined ? [...new Set([...entries.keys(), ...ledger.rowsOf.keys()])] : [unitKey(unit_id)];
-    const histories = keys.map((key) => historyOf(ledger, key, options.asOfDay));
-    const lastDay = lastDayOf(ledger, options.asOfDay);
+    const histories = keys.map((key) => historyOf(ledger, key, given.as_of));
+    // A year is counted back from one day for every unit.
+    const asOfDay = given.as_of ?? lastDayOf(ledger);
     return keys.map((key, index) => {
       const entry = entries.get(key);
       const history = histories[index];
       const name = entry?.name ?? ledger.names.get(key);
       if (name === undefined || history === undefined) throw unknownUnit(unit_id ?? key);
-      return cellsOf(
-        fleetRow(name, entry?.row, history, sharesOf(ledger, key), { ...options, asOfDay: lastDay }),
-      );
+      return cellsOf(fleetRow(name, entry?.row, history, sharesOf(ledger, key), { ...options, asOfDay }));
     });
   },
 });
@@ -136,26 +133,6 @@ function entriesOf(
     if (typeof name === 'string' && !entries.has(unitKey(name))) entries.set(unitKey(name), { name, row });
   }
   return entries;
-}
-
-/** The day up to which a year is counted back for every unit alike. */
-function lastDayOf(ledger: Ledger, asOfDay: number): number {
-  if (Number.isFinite(asOfDay)) return asOfDay;
-  const only = new Set(['date_time']);
-  let last = -Infinity;
-  for (const rows of ledger.rowsOf.values()) {
-    for (const cells of rows) {
-      const day = readRow(ledger.sheet, cells, only).row['date_time'];
-      if (typeof day === 'number') last = Math.max(last, Math.floor(day));
-    }
-  }
-  return last;
-}
-
-function sharesOf(ledger: Ledger, key: string): readonly number[] {
-  return (ledger.rowsOf.get(key) ?? []).map(
-    (cells) => completenessOf(visitLog, presenceRow(ledger.sheet, cells)).share,
-  );
 }
 
 function unknownUnit(received: string): CalcError {

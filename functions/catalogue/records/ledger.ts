@@ -1,8 +1,15 @@
-import { foldHeading, historyFields, unitHistory, visitLog } from '../../../src/records/index.ts';
+import {
+  completenessOf,
+  foldHeading,
+  historyFields,
+  unitHistory,
+  visitLog,
+} from '../../../src/records/index.ts';
 import type { RecordRow, UnitHistory } from '../../../src/records/index.ts';
 import { isBlank } from '../../runtime/cells.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import type { Cells, SheetReader } from './read-table.ts';
+import { presenceRow } from './presence.ts';
 import { readRow, sheetReader } from './read-table.ts';
 
 /** A visit log of many units, with its rows found by unit in one pass. */
@@ -58,13 +65,59 @@ function readLedger(range: Range, units: UnitSystem): Ledger {
   return { sheet, rowsOf, names };
 }
 
-const historyColumns: ReadonlySet<string> = new Set<string>([...historyFields, 'elevation']);
+const historyColumns: ReadonlySet<string> = new Set<string>(historyFields);
+
+/** What was worked out for a ledger stays with it. */
+class Kept<T> {
+  private readonly byLedger = new WeakMap<Ledger, Map<string, T>>();
+
+  of(ledger: Ledger, key: string, make: () => T): T {
+    const kept = this.byLedger.get(ledger) ?? new Map<string, T>();
+    this.byLedger.set(ledger, kept);
+    const known = kept.get(key);
+    if (known !== undefined) return known;
+    const made = make();
+    kept.set(key, made);
+    return made;
+  }
+}
+
+const keptRows = new Kept<readonly RecordRow[]>();
+const keptShares = new Kept<readonly number[]>();
+const keptLastDay = new Kept<number>();
 
 /** Typed rows of one unit with the fields of its history. */
 export function historyRows(ledger: Ledger, key: string): readonly RecordRow[] {
-  return (ledger.rowsOf.get(key) ?? []).map((cells) => readRow(ledger.sheet, cells, historyColumns).row);
+  return keptRows.of(ledger, key, () =>
+    (ledger.rowsOf.get(key) ?? []).map((cells) => readRow(ledger.sheet, cells, historyColumns).row),
+  );
 }
 
 export function historyOf(ledger: Ledger, key: string, asOfDay?: number): UnitHistory {
   return unitHistory(historyRows(ledger, key), asOfDay);
+}
+
+/** Completeness of each row of one unit. */
+export function sharesOf(ledger: Ledger, key: string): readonly number[] {
+  return keptShares.of(ledger, key, () =>
+    (ledger.rowsOf.get(key) ?? []).map(
+      (cells) => completenessOf(visitLog, presenceRow(ledger.sheet, cells)).share,
+    ),
+  );
+}
+
+const dateOnly: ReadonlySet<string> = new Set(['date_time']);
+
+/** Last day in the log; -Infinity for an empty one. */
+export function lastDayOf(ledger: Ledger): number {
+  return keptLastDay.of(ledger, '', () => {
+    let last = -Infinity;
+    for (const rows of ledger.rowsOf.values()) {
+      for (const cells of rows) {
+        const moment = readRow(ledger.sheet, cells, dateOnly).row['date_time'];
+        if (typeof moment === 'number') last = Math.max(last, Math.floor(moment));
+      }
+    }
+    return last;
+  });
 }

@@ -85,6 +85,29 @@ function unitsOf(column: MatchedColumn, call: UnitSystem): UnitSystem {
   return units;
 }
 
+interface Selection {
+  /** Read last: they depend on the elevation of the row. */
+  readonly gauges: readonly MatchedColumn[];
+  readonly others: readonly MatchedColumn[];
+}
+
+const everyField: ReadonlySet<string> = new Set();
+
+const selections = new WeakMap<SheetReader, Map<ReadonlySet<string>, Selection>>();
+
+/** The columns of a sheet that are asked for, worked out once and not row by row. */
+function selection(sheet: SheetReader, only: ReadonlySet<string> = everyField): Selection {
+  const bySet = selections.get(sheet) ?? new Map<ReadonlySet<string>, Selection>();
+  selections.set(sheet, bySet);
+  const known = bySet.get(only);
+  if (known) return known;
+  const wanted = sheet.columns.filter(({ field }) => only === everyField || only.has(field.name));
+  const isGauge = ({ field }: MatchedColumn): boolean => field.quantity === 'pressure';
+  const made = { gauges: wanted.filter(isGauge), others: wanted.filter((column) => !isGauge(column)) };
+  bySet.set(only, made);
+  return made;
+}
+
 /** One row → values by field name. Blank cells stay undefined, zero is a value. */
 export function readRow(sheet: SheetReader, cells: Cells, only?: ReadonlySet<string>): ReadRow {
   const row: Record<string, FieldValue | undefined> = {};
@@ -102,15 +125,12 @@ export function readRow(sheet: SheetReader, cells: Cells, only?: ReadonlySet<str
       unreadable.push({ field: column.field.name, severity: 'reject', message: [error.message] });
     }
   };
-  const pressures: MatchedColumn[] = [];
-  for (const column of sheet.columns) {
-    if (only !== undefined && !only.has(column.field.name)) continue;
-    if (column.field.quantity === 'pressure') pressures.push(column);
-    else read(column, seaLevelPa);
-  }
+  const { gauges, others } = selection(sheet, only);
+  for (const column of others) read(column, seaLevelPa);
+  if (gauges.length === 0) return { row, unreadable };
   // Gauges read from the air pressure of the row's own site; a reading marked absolute counts from vacuum.
   const fromPa = row['gauge_reference'] === 'absolute' ? 0 : atmosphereOfRow(row);
-  for (const column of pressures) read(column, fromPa);
+  for (const column of gauges) read(column, fromPa);
   return { row, unreadable };
 }
 
