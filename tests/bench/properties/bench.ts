@@ -39,7 +39,6 @@ const functions = [
 interface LibraryResult {
   value: number;
   low: number | null;
-  batch: number | null;
   high: number | null;
 }
 
@@ -82,8 +81,7 @@ const cell = (value: number | null, width: number) =>
 const times = (value: number | null, ours: number) =>
   (value === null ? '–' : `${(value / ours).toFixed(0)}×`).padStart(9);
 console.log(
-  'ns of processor time per call'.padEnd(40) +
-    '    ours     low   batch      high   low/ours batch/ours high/ours  difference',
+  'ns of processor time per call'.padEnd(40) + '    ours     low      high   low/ours high/ours  difference',
 );
 cases.forEach((item, i) => {
   const ours = oursNs(item);
@@ -93,10 +91,8 @@ cases.forEach((item, i) => {
     `${item.f.name.padEnd(13)}${item.subject.designation.padEnd(12)}${item.subject.kind.padEnd(15)}` +
       cell(ours, 8) +
       cell(result.low, 8) +
-      cell(result.batch, 8) +
       cell(result.high, 10) +
       times(result.low, ours).padStart(11) +
-      times(result.batch, ours).padStart(11) +
       times(result.high, ours).padStart(10) +
       difference.toExponential(1).padStart(12),
   );

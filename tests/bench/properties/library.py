@@ -1,8 +1,8 @@
 """Times the reference library on the inputs given on stdin (JSON) and prints nanoseconds of processor time per call as JSON.
 
 low: AbstractState.update plus one output, state object reused; the fastest call for one state.
-batch: AbstractState.fast_evaluate over the whole array, where the library offers it; per state.
 high: PropsSI with one output.
+(Its array interface, fast_evaluate, does not serve these equations of state, only tables made beforehand.)
 """
 
 import json
@@ -11,9 +11,6 @@ import time
 
 import CoolProp
 import CoolProp.CoolProp as library
-import numpy as np
-
-OUTPUT = {"T": CoolProp.iT, "P": CoolProp.iP, "D": CoolProp.iDmass}
 
 
 def per_call(action, values, seconds=0.25):
@@ -46,19 +43,8 @@ def measure(case):
     def high(value):
         return library.PropsSI(kind, "P" if kind == "T" else "T", value, "Q", 1.0, name)
 
-    def batch():
-        n = 2000
-        array = np.resize(np.array(values), n)
-        quality = np.ones(n)
-        first, second = (array, quality) if kind == "T" else (quality, array)
-        out, status = np.zeros((n, 1)), np.zeros(n, dtype=np.int32)
-        outputs = np.array([int(OUTPUT[kind])], dtype=np.int32)
-        call = lambda _: state.fast_evaluate(pair, first, second, outputs, out, status)
-        time_all = per_call(call, [0])
-        return time_all / n if not status.any() else None
-
     result["value"] = low(values[0])
-    for label, action in (("low", lambda: per_call(low, values)), ("batch", batch), ("high", lambda: per_call(high, values))):
+    for label, action in (("low", lambda: per_call(low, values)), ("high", lambda: per_call(high, values))):
         try:
             result[label] = action()
         except (ValueError, TypeError, RuntimeError) as problem:
