@@ -9,7 +9,8 @@ const table = Uint32Array.from({ length: 256 }, (_, byte) => {
 /** Check sum that zip files carry for every entry (CRC-32 as in ISO 3309, polynomial 0xEDB88320 reflected). */
 export function crc32(bytes: Uint8Array): number {
   let remainder = 0xffffffff;
-  for (const byte of bytes) {
+  for (let index = 0; index < bytes.length; index++) {
+    const byte = bytes[index] as number;
     remainder = (table[(remainder ^ byte) & 255] as number) ^ (remainder >>> 8);
   }
   return (remainder ^ 0xffffffff) >>> 0;

@@ -5,54 +5,17 @@ import type { Operand } from '../operand.ts';
 import { Reference } from '../reference.ts';
 import type { CellValue } from '../values.ts';
 import { CellError, divisionByZero, valueError } from '../values.ts';
-import type { Criterion } from './criteria.ts';
-import { jointKeys, rangeKey } from './lookup-caches.ts';
+import { rangeKey } from './lookup-caches.ts';
+import { findMatches, inUse, readConditions } from './matching.ts';
+import type { Condition } from './matching.ts';
+import { valueAt } from './ordered-index.ts';
 import { paired, placed } from './standard-function.ts';
 import type { FunctionTable } from './standard-function.ts';
-
-interface Condition {
-  readonly range: Reference;
-  readonly criterion: Criterion;
-}
 
 /** Turns what was found at some positions of a range into the result. */
 type Summary = (values: Reference, positions: readonly number[]) => CellValue;
 
-function valueAt(range: Reference, position: number): CellValue {
-  const width = range.right - range.left + 1;
-  const down = Math.floor(position / width);
-  return range.sheet.value(range.top + down, range.left + position - down * width);
-}
-
-/** Range cut down to the rows and columns in use anywhere, so that whole columns stay cheap and of one size. */
-function inUse(range: Reference, place: Place): Reference {
-  const { rowCount, columnCount } = place.workbook;
-  const bottom = Math.max(range.top, Math.min(range.bottom, rowCount - 1));
-  const right = Math.max(range.left, Math.min(range.right, columnCount - 1));
-  if (bottom === range.bottom && right === range.right) return range;
-  return new Reference(range.sheet, range.top, range.left, bottom, right);
-}
-
-function readConditions(place: Place, pairs: readonly Operand[]): Condition[] | CellError {
-  const conditions: Condition[] = [];
-  for (let index = 0; index + 1 < pairs.length; index += 2) {
-    const range = asReference(pairs[index]);
-    if (range === undefined)
-      return pairs[index] instanceof CellError ? (pairs[index] as CellError) : valueError;
-    const [first] = conditions;
-    if (first !== undefined && (first.range.height !== range.height || first.range.width !== range.width)) {
-      return valueError;
-    }
-    const criterion = place.workbook.caches.criterion(
-      pairs[index + 1] as CellValue,
-      place.workbook.dateSystem,
-    );
-    conditions.push({ range, criterion });
-  }
-  return conditions;
-}
-
-/** Applies a summary to the positions at which all conditions hold. Plain equalities go through an index. */
+/** Applies a summary to the positions at which all conditions hold. */
 function summarize(
   place: Place,
   name: string,
@@ -60,38 +23,14 @@ function summarize(
   conditions: readonly Condition[],
   summary: Summary,
 ): CellValue {
-  const { caches } = place.workbook;
-  const used = conditions.map(({ range, criterion }) => ({ range: inUse(range, place), criterion }));
-  const equalities = used.filter(({ criterion }) => criterion.keys !== undefined);
-  const tests = used.filter(({ criterion }) => criterion.keys === undefined);
   const values = inUse(target, place);
-  if (equalities.length === 0) {
-    const [first] = used;
-    const count = first === undefined ? 0 : first.range.height * first.range.width;
-    const positions: number[] = [];
-    for (let position = 0; position < count; position++) if (holds(tests, position)) positions.push(position);
-    return summary(values, positions);
-  }
-  const ranges = equalities.map(({ range }) => range);
-  const index = caches.jointPositions(ranges);
-  const joint = jointKeys(equalities.map(({ criterion }) => criterion.keys ?? []));
-  const found =
-    joint.length === 1 ? (index.get(joint[0] ?? '') ?? []) : joint.flatMap((key) => index.get(key) ?? []);
-  if (tests.length > 0) {
-    return summary(
-      values,
-      found.filter((position) => holds(tests, position)),
-    );
-  }
-  const resultName = `${name}|${rangeKey(values)}|${ranges.map(rangeKey).join('|')}`;
-  return caches.result(resultName, joint.join('\u0002'), () => summary(values, found));
-}
-
-function holds(conditions: readonly Condition[], position: number): boolean {
-  for (const { range, criterion } of conditions) {
-    if (!criterion.matches(valueAt(range, position))) return false;
-  }
-  return true;
+  const matches = findMatches(place, conditions);
+  const quick = name === 'SUM' ? matches.quickSum(values) : undefined;
+  if (quick !== undefined) return quick;
+  if (matches.name === undefined) return summary(values, matches.positions());
+  return place.workbook.caches.result(`${name}|${rangeKey(values)}`, matches.name, () =>
+    summary(values, matches.positions()),
+  );
 }
 
 const sumUp: Summary = (values, positions) => {
@@ -157,16 +96,18 @@ function overOne(name: string, summary: Summary): FunctionTable[string] {
   });
 }
 
-const count: Summary = (_values, positions) => positions.length;
-
 /** Counting also has to see the blank cells beyond the rows in use. */
 function countMatches(place: Place, pairs: readonly Operand[]): Operand {
   const conditions = readConditions(place, pairs);
   if (conditions instanceof CellError) return conditions;
   const [first] = conditions;
   if (first === undefined) return valueError;
-  const counted = summarize(place, 'COUNT', first.range, conditions, count);
-  if (typeof counted !== 'number' || !conditions.every(({ criterion }) => criterion.matchesBlank)) {
+  const matches = findMatches(place, conditions);
+  const counted =
+    matches.name === undefined
+      ? matches.count()
+      : Number(place.workbook.caches.result('COUNT', matches.name, matches.count));
+  if (!conditions.every(({ criterion }) => criterion.matchesBlank)) {
     return counted;
   }
   const used = inUse(first.range, place);

@@ -3,6 +3,8 @@ import type { DateSystem } from '../serial-date.ts';
 import { parseNumber } from '../text-number.ts';
 import type { CellValue } from '../values.ts';
 import { CellError } from '../values.ts';
+import type { NumberBound } from './ordered-index.ts';
+import { hasWildcard, wildcardTest } from './wildcard.ts';
 
 /** Key under which equal values are found together: numbers to 15 digits, text without letter case. */
 export type ValueKey = number | string | boolean;
@@ -18,6 +20,8 @@ export interface Criterion {
   readonly matches: (value: CellValue) => boolean;
   /** Set when the condition is plain equality, so that an index can find the matches: the values that match. */
   readonly keys: readonly ValueKey[] | undefined;
+  /** Set when the condition bounds a number on one side. */
+  readonly bound?: NumberBound;
   readonly matchesBlank: boolean;
 }
 
@@ -93,9 +97,11 @@ function blankCriterion(operator: string): Criterion {
 function ordering(operator: string, wanted: number | string | boolean): Criterion {
   const holds = orderTest(operator);
   if (typeof wanted === 'number') {
-    return testing(
-      (value) => typeof value === 'number' && holds(nearlyEqual(value, wanted) ? 0 : value - wanted),
-    );
+    const accepts = (value: number): boolean => holds(nearlyEqual(value, wanted) ? 0 : value - wanted);
+    return {
+      ...testing((value) => typeof value === 'number' && accepts(value)),
+      bound: { side: operator.startsWith('>') ? 'from below' : 'from above', accepts },
+    };
   }
   if (typeof wanted === 'string') {
     return testing((value) => typeof value === 'string' && holds(compareText(value, wanted)));
@@ -116,33 +122,7 @@ function orderTest(operator: string): (order: number) => boolean {
   }
 }
 
-export function hasWildcard(text: string): boolean {
-  return /[*?~]/.test(text);
-}
-
-/** Text pattern with * for any text, ? for one character and ~ before a character meant literally. */
-export function wildcardExpression(pattern: string): RegExp {
-  let source = '';
-  for (let index = 0; index < pattern.length; index++) {
-    const character = pattern.charAt(index);
-    const following = pattern.charAt(index + 1);
-    if (character === '~' && /[*?~]/.test(following)) {
-      source += escapeForExpression(following);
-      index++;
-    } else if (character === '*') {
-      // Stars in a row mean the same as one, and only one is safe from endless backtracking.
-      if (!source.endsWith('[^]*')) source += '[^]*';
-    } else if (character === '?') source += '[^]';
-    else source += escapeForExpression(character);
-  }
-  return new RegExp(`^${source}$`, 'iu');
-}
-
-function escapeForExpression(character: string): string {
-  return character.replace(/[.*+?^${}()|[\]\\/]/, String.raw`\$&`);
-}
-
 function likePattern(pattern: string): Criterion {
-  const expression = wildcardExpression(pattern);
-  return testing((value) => typeof value === 'string' && expression.test(value));
+  const fits = wildcardTest(pattern);
+  return testing((value) => typeof value === 'string' && fits(value));
 }

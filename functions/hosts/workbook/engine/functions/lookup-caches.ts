@@ -2,6 +2,7 @@ import type { DateSystem } from '../serial-date.ts';
 import type { Reference } from '../reference.ts';
 import { parseCriterion, valueKey } from './criteria.ts';
 import type { Criterion, ValueKey } from './criteria.ts';
+import { OrderedIndex } from './ordered-index.ts';
 import type { CellValue } from '../values.ts';
 import { CellError } from '../values.ts';
 
@@ -16,12 +17,14 @@ export class LookupCaches {
   readonly #positions = new Map<string, PositionIndex>();
   readonly #joint = new Map<string, ReadonlyMap<string, readonly number[]>>();
   readonly #results = new Map<string, Map<string, CellValue>>();
+  readonly #ordered = new Map<string, OrderedIndex>();
   readonly #criteria = new Map<CellValue, Criterion>();
 
   clear(): void {
     this.#positions.clear();
     this.#joint.clear();
     this.#results.clear();
+    this.#ordered.clear();
     this.#criteria.clear();
   }
 
@@ -71,6 +74,16 @@ export class LookupCaches {
       });
     }
     this.#joint.set(name, index);
+    return index;
+  }
+
+  /** The numbers of a range at some positions, in order. */
+  ordered(name: string, range: Reference, positions: () => Iterable<number>): OrderedIndex {
+    let index = this.#ordered.get(name);
+    if (index === undefined) {
+      index = new OrderedIndex(range, positions());
+      this.#ordered.set(name, index);
+    }
     return index;
   }
 

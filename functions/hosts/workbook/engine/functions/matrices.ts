@@ -8,9 +8,7 @@ import type { FunctionTable } from './standard-function.ts';
 
 /** Rows of numbers, or undefined when anything else is among them. */
 function numeric(matrix: Matrix): number[][] | undefined {
-  return matrix.every((line) => line.every((value) => typeof value === 'number'))
-    ? (matrix as number[][])
-    : undefined;
+  return matrix.every((line) => line.every((value) => typeof value === 'number')) ? matrix : undefined;
 }
 
 function product(left: Matrix, right: Matrix): Operand {

@@ -2,7 +2,8 @@ import { compareValues } from '../compare.ts';
 import type { Place } from '../formula/compiled-formula.ts';
 import type { CellValue } from '../values.ts';
 import { CellError } from '../values.ts';
-import { hasWildcard, valueKey, wildcardExpression } from './criteria.ts';
+import { valueKey } from './criteria.ts';
+import { hasWildcard, wildcardTest } from './wildcard.ts';
 import type { Vector } from './vector.ts';
 
 /** Ranges shorter than this are searched one by one. */
@@ -41,10 +42,10 @@ function equals(value: CellValue, wanted: CellValue): boolean {
 /** Position of the first text that a pattern with * and ? fits, or of an equal value when there is no pattern in it. */
 export function findPattern(vector: Vector, wanted: CellValue, place: Place): number {
   if (typeof wanted !== 'string' || !hasWildcard(wanted)) return findExact(vector, wanted, place);
-  const expression = wildcardExpression(wanted);
+  const fits = wildcardTest(wanted);
   for (let index = 0; index < vector.length; index++) {
     const value = vector.at(index);
-    if (typeof value === 'string' && expression.test(value)) return index;
+    if (typeof value === 'string' && fits(value)) return index;
   }
   return -1;
 }

@@ -6,7 +6,7 @@ import { parseNumber } from '../text-number.ts';
 import { numberText } from '../number-text.ts';
 import type { CellValue } from '../values.ts';
 import { CellError, notAvailable, valueError } from '../values.ts';
-import { hasWildcard, wildcardExpression } from './criteria.ts';
+import { findWildcard, hasWildcard } from './wildcard.ts';
 import { visitValues } from './numbers-in.ts';
 import { roundHalfUp } from './rounding.ts';
 import { placed, pure, repeated } from './standard-function.ts';
@@ -64,7 +64,7 @@ function formatted(place: Place, value: CellValue, pattern: string): Operand {
   }
 }
 
-function fixed(value: number, decimals: number | undefined, plain: boolean | undefined): Operand {
+function fixed(value: number, decimals: number | undefined, plain: boolean | undefined): string {
   const places = Math.trunc(decimals ?? 2);
   const rounded = roundHalfUp(value, places);
   const text = Math.abs(rounded).toFixed(Math.max(0, Math.min(places, 100)));
@@ -88,9 +88,8 @@ function search(wanted: string, text: string, start: number | undefined): Operan
     const found = rest.toLowerCase().indexOf(wanted.toLowerCase());
     return found < 0 ? valueError : found + from;
   }
-  const unanchored = new RegExp(wildcardExpression(wanted).source.slice(1, -1), 'iu');
-  const found = unanchored.exec(rest);
-  return found === null ? valueError : found.index + from;
+  const found = findWildcard(wanted, rest);
+  return found < 0 ? valueError : found + from;
 }
 
 function substitute(text: string, old: string, fresh: string, which: number | undefined): Operand {
@@ -156,7 +155,7 @@ export const textFunctions: FunctionTable = {
   TEXT: placed(['any', 'text'], formatted),
   FIXED: pure(['number', 'number?', 'boolean?'], fixed),
   DOLLAR: pure(['number', 'number?'], (value, decimals) => {
-    const text = String(fixed(Math.abs(value), decimals, false));
+    const text = fixed(Math.abs(value), decimals, false);
     return value < 0 ? `($${text})` : `$${text}`;
   }),
   VALUE: placed(['any'], (place, value) => {
