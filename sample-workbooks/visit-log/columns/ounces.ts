@@ -31,7 +31,7 @@ export const ounceColumns: readonly ColumnRecipe[] = [
   declared(
     'next_step',
     9,
-    `IF(OR([@Compressor]="off",[@Mass known by]="",[@Nameplate]=""),"",IF([@Mass known by]="unknown","refused",IFERROR(OUNCE.NEXTSTEP([@Nameplate],[@Mass known by],[@Added so far],[?Found by weight],[?Suction saturation],,[?Minutes since change],[@Ready],[?Scale step],,,log_units),"refused")))`,
+    `IF(OR([@Compressor]="off",[@Mass known by]="",[@Nameplate]=""),"",IF([@Mass known by]="unknown","refused",IFERROR(OUNCE.NEXTSTEP([@Nameplate],[@Mass known by],[@Added so far],[?Found by weight],[?Suction saturation],[?Expected coil],[?Minutes since change],[@Ready],[?Scale step],,,log_units),"refused")))`,
   ),
   figureColumn(
     'Charge found',
@@ -74,7 +74,7 @@ export const answerColumns: readonly ColumnRecipe[] = [
       `IF([@Unit]="","",IF([@Compressor]="off",${firstWord('[@Standing check]')},` +
       `IF(LEFT([@Ready],5)<>"Ready",${firstWord('[@Ready]')},` +
       `IF(OR([@Stage]="final",NOT(ISNUMBER([@Next step]))),[@Verdict],` +
-      `IF([@Next step]>0,"Add "&FIXED([@Next step],1)&IF(log_units="SI"," g"," oz"),"Enough in")))))`,
+      `IF(AND([@Next step]>0,LEFT([@Superheat check],9)<>"On target"),"Add "&FIXED([@Next step],1)&IF(log_units="SI"," g"," oz"),"Enough in")))))`,
     note: 'What to do about this set: the first closed gate, the next ounces, or what the readings point to.',
   },
 ];

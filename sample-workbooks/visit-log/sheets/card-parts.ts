@@ -80,8 +80,8 @@ const findings: readonly (readonly [string, string, number])[] = [
   ['Coil afterwards', ofSet(after, 'Coil check'), 26],
   ['Superheat afterwards', ofSet(after, 'Superheat check'), 26],
   ['Likely cause afterwards', cause(after), 16],
-  ['With the compressor off', ofSet(standing, 'Standing check'), 26],
   ['Note', `IF(${after}="","",INDEX(Readings[Note],${after})&"")`, 26],
+  ['With the compressor off', ofSet(standing, 'Standing check'), 26],
 ];
 
 /** Sentences of the verdict functions. Returns their range. */
