@@ -39,8 +39,10 @@ export interface CalcOptions {
   readonly extension?: string;
   /** Added to the environment of the office, such as OUNCEWISE_NODE. */
   readonly environment?: Readonly<Record<string, string>>;
-  /** Contents of the settings file. */
-  readonly settings?: string;
+  /** Contents of the settings file; a `node` that is one of `programs` is completed to its path. */
+  readonly settings?: { readonly node?: string; readonly timeout_seconds?: number };
+  /** Scripts to put into the profile's folder. */
+  readonly programs?: Readonly<Record<string, string>>;
   /** False: what a fresh installation does with files of other programs, which is to trust the saved values. */
   readonly recalculateOnLoad?: boolean;
 }
@@ -62,8 +64,15 @@ export class CalcProfile {
     if (options.recalculateOnLoad !== false) {
       writeFileSync(join(user, 'registrymodifications.xcu'), alwaysRecalculate);
     }
-    if (options.settings !== undefined)
-      writeFileSync(join(user, 'ouncewise/settings.json'), options.settings);
+    for (const [name, script] of Object.entries(options.programs ?? {})) {
+      writeFileSync(join(profile.folder, name), script, { mode: 0o755 });
+    }
+    if (options.settings !== undefined) {
+      const { node } = options.settings;
+      const isProgram = node !== undefined && options.programs?.[node] !== undefined;
+      const settings = { ...options.settings, node: isProgram ? join(profile.folder, node) : node };
+      writeFileSync(join(user, 'ouncewise/settings.json'), JSON.stringify(settings));
+    }
     writeFileSync(join(profile.folder, 'ouncewise.oxt'), readFileSync(options.extension ?? extensionPath));
     await profile.handOver();
     await profile.unopkg('add', '--suppress-license', join(profile.folder, 'ouncewise.oxt'));
@@ -153,7 +162,10 @@ export class Calc {
   }
 
   static async open(options: CalcOptions = {}): Promise<Calc> {
-    const profile = await CalcProfile.create(options);
+    return Calc.start(await CalcProfile.create(options));
+  }
+
+  private static async start(profile: CalcProfile): Promise<Calc> {
     const pipe = profile.folder.split('/').at(-1) ?? '';
     const office = spawn(
       'soffice',
@@ -164,7 +176,7 @@ export class Calc {
     const driver = spawn(python, [script, pipe], {
       ...profile.spawning(),
       stdio: 'pipe',
-    }) as ChildProcessWithoutNullStreams;
+    });
     let complaint = '';
     driver.stderr.on('data', (data: Buffer) => (complaint += data.toString()));
     const calc = new Calc(profile, office, driver);
@@ -183,12 +195,13 @@ export class Calc {
     return (await this.ask('recalc', this.profile.place(name, bytes), hard)) as Record<string, CalcSheet>;
   }
 
-  /** A new sheet with these contents; "=…" is a formula with semicolons between arguments. */
+  /** A new sheet with these contents; "=…" is a formula with semicolons between arguments. Ranges in `fill` repeat their first row. */
   async evaluate(
     cells: Readonly<Record<string, number | string>>,
     arrays: Readonly<Record<string, string>> = {},
+    fill: readonly string[] = [],
   ): Promise<{ cells: CalcSheet; seconds: number }> {
-    return (await this.ask('evaluate', cells, arrays)) as never;
+    return (await this.ask('evaluate', cells, arrays, fill)) as never;
   }
 
   /** Opens a file and saves it in another format, as File > Save As does; the path of the result. */
@@ -217,13 +230,23 @@ export class Calc {
       .map((line) => Number.parseInt(line, 10));
   }
 
+  /** The office once more in the same profile. */
+  restart(): Promise<Calc> {
+    return Calc.start(this.profile);
+  }
+
   async close(): Promise<void> {
+    await this.stop();
+    this.profile.remove();
+  }
+
+  /** Ends the office; the profile stays. */
+  async stop(): Promise<void> {
     this.driver.stdin.end();
     const gone = new Promise((resolve) => this.office.once('exit', resolve));
     // soffice is a script around the program: the whole group ends.
     if (this.office.pid !== undefined) process.kill(-this.office.pid, 'SIGTERM');
     await Promise.race([gone, new Promise((resolve) => setTimeout(resolve, 10_000))]);
-    this.profile.remove();
   }
 
   private async ask(what: string, ...args: unknown[]): Promise<unknown> {

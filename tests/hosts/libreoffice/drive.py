@@ -9,6 +9,7 @@ import time
 
 import uno
 from com.sun.star.beans import PropertyValue
+from com.sun.star.sheet.FillDirection import TO_BOTTOM
 from com.sun.star.sheet.FormulaResult import ERROR
 
 
@@ -60,7 +61,7 @@ class Office:
         finally:
             document.close(True)
 
-    def evaluate(self, cells, arrays):
+    def evaluate(self, cells, arrays, fill):
         """A new document with these contents ("=..." is a formula) and array formulas."""
         document = self.desktop.loadComponentFromURL("private:factory/scalc", "_blank", 0, hidden())
         try:
@@ -75,6 +76,8 @@ class Office:
                     cell.setValue(content)
             for address, formula in arrays.items():
                 sheet.getCellRangeByName(address).setArrayFormula(formula)
+            for address in fill:
+                sheet.getCellRangeByName(address).fillAuto(TO_BOTTOM, 1)
             started = time.monotonic()
             document.calculateAll()
             seconds = time.monotonic() - started
