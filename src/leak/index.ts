@@ -15,3 +15,5 @@ export { annualShare, daysToLimit, decayPerDay, lossModels, lossRateKgPerS } fro
 export type { Loss, LossModel } from './loss.ts';
 export { confidenceWord, tellingLosses, trendOf, trendVerdict, trendWords } from './trend.ts';
 export type { TrendWord } from './trend.ts';
+export { leakHistory, leftOut } from './history.ts';
+export type { HistoryRow } from './history.ts';

@@ -12,3 +12,5 @@ export { fleetRow, notRegistered } from './fleet-row.ts';
 export type { FleetOptions, FleetRow } from './fleet-row.ts';
 export { historyFields, unitHistory } from './unit-history.ts';
 export type { UnitHistory } from './unit-history.ts';
+export { cylinderBalance, driftIsReal } from './cylinder-balance.ts';
+export type { BalanceAnswer, Booking, CylinderAccount, CylinderBalance } from './cylinder-balance.ts';
