@@ -1,4 +1,5 @@
 import type { Command } from '../command.ts';
+import { bundleCommand } from './bundle.ts';
 import { callCommand } from './call.ts';
 import { functionsCommand } from './functions.ts';
 import { recalcCommand } from './recalc.ts';
@@ -6,6 +7,7 @@ import { visitsCommand } from './visits.ts';
 
 /** One line per command. */
 export const commands: Readonly<Record<string, Command>> = {
+  bundle: bundleCommand,
   call: callCommand,
   functions: functionsCommand,
   recalc: recalcCommand,

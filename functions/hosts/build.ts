@@ -1,0 +1,6 @@
+/** Second half of `npm run build`: what stands beside the bundles, host by host. */
+import './office/build.ts';
+import './apps-script/build.ts';
+import './onlyoffice/build.ts';
+import './libreoffice/build.ts';
+import './guide/build.ts';
