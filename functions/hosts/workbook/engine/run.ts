@@ -149,9 +149,12 @@ function singleValue(result: Operand, place: Place): CellValue {
 
 /** Writes an array result into the cells that show it. */
 function show(cell: FormulaCell, matrix: Matrix): void {
+  const { sheet } = cell;
   for (const { row, column } of areaOf(cell)) {
+    const holder = sheet.formula(row, column);
+    if (holder !== cell && holder?.anchor !== cell) continue;
     const value = shownPart(matrix, row - cell.row, column - cell.column, notAvailable);
-    cell.sheet.store(row, column, value ?? 0);
+    sheet.store(row, column, value ?? 0);
   }
 }
 

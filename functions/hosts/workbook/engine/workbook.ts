@@ -251,8 +251,13 @@ export class Workbook {
     if (old === undefined) return;
     sheet.storeFormula(row, column, undefined);
     this.volatileCells.delete(old);
-    if (old.anchor !== undefined) this.#note(sheet, old.anchor.row, old.anchor.column);
-    else this.resizeArea(old, 1, 1);
+    const source = old.anchor ?? old;
+    if (source !== old) this.#note(sheet, source.row, source.column);
+    if (source === old || source.shape === 'spill') {
+      // The result has to find its cells anew, or has gone; either way the cells it filled change.
+      for (const cell of areaOf(source)) this.#note(sheet, cell.row, cell.column);
+      this.resizeArea(source, 1, 1);
+    }
   }
 
   #note(sheet: Sheet, row: number, column: number): void {

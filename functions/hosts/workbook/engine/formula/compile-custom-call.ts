@@ -2,7 +2,7 @@ import type { CustomArgument } from '../custom-functions.ts';
 import { isError } from '../operand.ts';
 import type { Operand } from '../operand.ts';
 import { CellError } from '../values.ts';
-import type { Matrix } from '../values.ts';
+import type { CellValue, Matrix } from '../values.ts';
 import type { Argument, Compiler } from './compilation.ts';
 import type { Evaluate } from './compiled-formula.ts';
 import { readOperand } from './read-reference.ts';
@@ -36,17 +36,19 @@ function checkedAnswer(id: string, ask: () => unknown): Operand {
   } catch (problem) {
     return new CellError('#VALUE!', problem instanceof Error ? problem.message : String(problem));
   }
-  if (typeof answer === 'number') return checkedNumber(id, answer);
-  if (!Array.isArray(answer)) return answer as Operand;
+  if (!Array.isArray(answer)) return checkedValue(id, answer as CellValue | undefined);
   const rows = answer as unknown[];
   const width = Array.isArray(rows[0]) ? rows[0].length : 0;
   if (width === 0 || rows.some((row) => !Array.isArray(row) || row.length !== width)) {
     return new CellError('#VALUE!', `${id} answered with rows of different lengths or with nothing`);
   }
-  const matrix = rows as Matrix;
-  return matrix.map((row) =>
-    row.map((value) => (typeof value === 'number' ? checkedNumber(id, value) : value)),
-  );
+  return (rows as Matrix).map((row) => row.map((value) => checkedValue(id, value)));
+}
+
+/** A blank answer shows as empty text: no host can hand a blank on, and 0 would be a reading. */
+function checkedValue(id: string, value: CellValue | undefined): CellValue {
+  if (value === null || value === undefined) return '';
+  return typeof value === 'number' ? checkedNumber(id, value) : value;
 }
 
 function checkedNumber(id: string, value: number): number | CellError {
