@@ -37,7 +37,8 @@ export function bookingsByCylinder(sources: {
   };
   /** Visits whose ounces the log has: a movement that repeats one must not count twice. */
   const logged = new Set<string>();
-  const visitOf = (row: RecordRow): string => `${String(row['cyl_id'])} ${String(row['visit_id'])}`;
+  const visitOf = (row: RecordRow): string =>
+    cylinderKey(`${String(row['cyl_id'])} ${String(row['visit_id'])}`);
   if (ledger) {
     const needed = ['cyl_id', 'added'];
     const sheet = sheetReader(visitLog, ledger[0] ?? [], { units, parameter: 'ledger', needed });
