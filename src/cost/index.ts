@@ -2,6 +2,8 @@ export { annuityFactor, capitalRecoveryFactor } from './annuity.ts';
 export { completeAssumptions } from './assumptions.ts';
 export { breakEvenRepairPrice, repairPriceWorthPaying, rivals } from './break-even.ts';
 export type { Rival } from './break-even.ts';
+export { paidByYear } from './by-year.ts';
+export type { PaidByYear } from './by-year.ts';
 export { choiceNames, costChoices, isWorkedOut } from './choices.ts';
 export type { Choice, ChoiceName, Choices, NoChoice } from './choices.ts';
 export { compareChoices, yearsToPayBack } from './comparison.ts';

@@ -1,5 +1,6 @@
 export { annualcost } from './annualcost.ts';
 export { breakevenrepair } from './breakevenrepair.ts';
+export { costbyyear } from './costbyyear.ts';
 export { costdrivers } from './costdrivers.ts';
 export { costinputs } from './costinputs.ts';
 export { payback } from './payback.ts';
