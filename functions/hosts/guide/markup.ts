@@ -47,3 +47,8 @@ export function table(headings: readonly string[], rows: readonly (readonly (str
     </table>
   </div>`;
 }
+
+/** Commands to type, one below the other. Put in as values: what is written as HTML is reflowed by the formatter. */
+export function commands(...lines: readonly string[]): Html {
+  return html`${lines.map((line) => html`<code class="call">${line}</code>`)}`;
+}

@@ -1,4 +1,4 @@
-import { html } from '../markup.ts';
+import { commands, html } from '../markup.ts';
 
 export const databaseBody = html`<p>
     The same functions can be called from a terminal, from a script, and from database engines. Names are
@@ -6,14 +6,10 @@ export const databaseBody = html`<p>
   </p>
   <h2>From a terminal</h2>
   <ol class="steps">
-    <li>
-      With Node 20 or later, in the Ouncewise folder, run <code class="call">npm ci && npm run build</code>
-    </li>
+    <li>With Node 20 or later, in the Ouncewise folder, run ${commands('npm ci', 'npm run build')}</li>
     <li>
       List the functions, then call one:
-      <code class="call"
-        >node dist/command-line/ouncewise.js functions node dist/command-line/ouncewise.js call --help</code
-      >
+      ${commands('node dist/command-line/ouncewise.js functions', 'node dist/command-line/ouncewise.js call --help')}
     </li>
   </ol>
   <h2>From a database</h2>

@@ -1,4 +1,4 @@
-import { html } from '../markup.ts';
+import { commands, html } from '../markup.ts';
 
 export const excelBody = html`<p>
     The functions come as an add-in: a small file that tells Excel where to find them. The person who looks
@@ -13,10 +13,11 @@ export const excelBody = html`<p>
     </li>
     <li>
       With Node 20 or later, in the Ouncewise folder, run
-      <code class="call"
-        >npm ci && npm run build node dist/command-line/ouncewise.js bundle office --base-url
-        https://tools.example.org/ouncewise -o output/office</code
-      >
+      ${commands(
+        'npm ci',
+        'npm run build',
+        'node dist/command-line/ouncewise.js bundle office --base-url https://tools.example.org/ouncewise -o output/office',
+      )}
     </li>
     <li>
       Copy everything in <code>output/office</code> to that address. Open
@@ -73,11 +74,10 @@ export const excelBody = html`<p>
   <ol class="steps">
     <li>
       Run
-      <code class="call"
-        >node dist/command-line/ouncewise.js bundle office --base-url https://localhost:3443 -o output/office
-        node dist/command-line/ouncewise.js bundle office --serve output/office --cert localhost.pem --key
-        localhost-key.pem --port 3443</code
-      >
+      ${commands(
+        'node dist/command-line/ouncewise.js bundle office --base-url https://localhost:3443 -o output/office',
+        'node dist/command-line/ouncewise.js bundle office --serve output/office --cert localhost.pem --key localhost-key.pem --port 3443',
+      )}
     </li>
     <li>
       Open <code>https://localhost:3443/functions.html</code> in a browser. If it warns about the certificate,
