@@ -39,7 +39,8 @@ export interface StepRequest extends ChargeState, GateState, ReadingAndAim {
 /** True when the evaporator already sits at the aim or above, so that charge is no longer what it lacks. */
 export function aimReached(reading: ReadingAndAim): boolean {
   const { suctionSaturationK, aimK = defaultAimK } = reading;
-  return suctionSaturationK !== undefined && suctionSaturationK >= aimK;
+  // A reading that equals the aim has reached it, whatever the conversion does to its last digits.
+  return suctionSaturationK !== undefined && suctionSaturationK >= aimK - 1e-6;
 }
 
 /** What may still go in: the room to the nameplate, or after the aim the stated margin where that is less. */

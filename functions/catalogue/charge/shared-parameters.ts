@@ -1,5 +1,6 @@
 import { massBases } from '../../../src/charge/mass-basis.ts';
 import { defaultScaleStepKg } from '../../../src/charge/next-step.ts';
+import { fahrenheitK } from '../../../src/units/trade.ts';
 
 /** No unit of this kind holds more; a larger figure is a slip of the unit, such as pounds typed for ounces. */
 const largestChargeKg = 50;
@@ -51,14 +52,19 @@ export const scaleStepParameter = {
 export const suctionSaturationParameter = {
   kind: 'number',
   quantity: 'temperature',
+  minimum: fahrenheitK(-60),
+  maximum: fahrenheitK(150),
   optional: true,
   description:
     'Saturation temperature of the suction pressure now, from SATTEMP; for a blend with glide the middle between dew and bubble.',
 } as const;
 
+/** A blank cell that a host hands over as 0 is no aim. */
 export const aimParameter = {
   kind: 'number',
   quantity: 'temperature',
+  minimum: fahrenheitK(20),
+  maximum: fahrenheitK(75),
   optional: true,
   description: 'Saturation temperature to come to, from EXPECTEDEVAP. 40 degF if left out.',
 } as const;
