@@ -22,7 +22,13 @@ export const catalogueFunctions: CustomFunctions = {
 };
 
 function argumentOf(argument: CustomArgument): Argument {
-  return Array.isArray(argument) ? argument.map((row) => row.map(inputOf)) : inputOf(argument);
+  return Array.isArray(argument) ? rangeOf(argument) : inputOf(argument);
+}
+
+/** A range without errors is passed on as it is: functions over a long ledger remember what they read of that very range. */
+function rangeOf(matrix: CellValue[][]): Argument {
+  const hasError = matrix.some((row) => row.some((value) => value instanceof CellError));
+  return hasError ? matrix.map((row) => row.map(inputOf)) : (matrix as CellInput[][]);
 }
 
 function inputOf(value: CellValue | undefined): CellInput {
