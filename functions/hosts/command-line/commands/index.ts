@@ -1,6 +1,7 @@
 import type { Command } from '../command.ts';
 import { bundleCommand } from './bundle.ts';
 import { callCommand } from './call.ts';
+import { checkCommand } from './check.ts';
 import { functionsCommand } from './functions.ts';
 import { recalcCommand } from './recalc.ts';
 import { visitsCommand } from './visits.ts';
@@ -9,6 +10,7 @@ import { visitsCommand } from './visits.ts';
 export const commands: Readonly<Record<string, Command>> = {
   bundle: bundleCommand,
   call: callCommand,
+  check: checkCommand,
   functions: functionsCommand,
   recalc: recalcCommand,
   visits: visitsCommand,

@@ -1,0 +1,108 @@
+import { completenessOf, recordTables } from '../../../../src/records/index.ts';
+import type { Finding, RecordTable, Severity } from '../../../../src/records/index.ts';
+import { renderPhrase } from '../../../runtime/render.ts';
+import type { Reader } from '../../../runtime/render.ts';
+import { unitSystem } from '../../../runtime/unit-system.ts';
+import { cellOf } from '../../gathering/cell-of.ts';
+import type { GatheredRow } from '../../gathering/gathered-row.ts';
+import { placeText } from '../../gathering/gathered-row.ts';
+import type { GatheredLogs } from '../../gathering/gather-logs.ts';
+import { gatherLogs } from '../../gathering/gather-logs.ts';
+import { Judge } from '../../gathering/judge.ts';
+import { findLogFiles } from '../../gathering/log-files.ts';
+import type { Command } from '../command.ts';
+import { readFileWords } from '../file-words.ts';
+
+const words: Readonly<Record<Severity, string>> = { reject: 'Reject', missing: 'Gap', warn: 'Look again' };
+const fewLines = 200;
+const seaLevelPa = 101_325;
+
+export const checkCommand: Command = {
+  summary: 'List gaps and impossible figures of logs by cell, and how complete they are.',
+  usage: `ouncewise check LOG... [--units SI] [--all]
+
+Reads visit logs, unit registers and cylinder lists (.xlsx, .ods, .csv; folders too) and lists every cell that cannot be
+right, is required and blank, or is unusual, then how complete each log is. Columns are found by their headings, in any
+order. --units says what plain figures without a unit in heading or row of units are in: US, or SI. At most ${fewLines}
+lines are shown; --all shows the rest. Exit code 1 when something must be put right. Files are only read.`,
+  run: async (given) => {
+    const { inputs, flags, options } = readFileWords(given, { flags: ['--all'], options: ['--units'] });
+    const units = unitSystem(options.get('--units') ?? 'US');
+    const { files, problems } = await findLogFiles(inputs);
+    const logs = await gatherLogs(files, units);
+    for (const { file, reason } of [...problems, ...logs.broken]) console.error(`${file}: ${reason}`);
+    const reader = { units, atmospherePa: seaLevelPa };
+    const lines = report(logs, reader);
+    const most = flags.has('--all') ? Infinity : fewLines;
+    for (const line of lines.slice(0, most)) console.log(line);
+    if (lines.length > most) console.log(`... and ${lines.length - most} more lines (--all shows them)`);
+    const { mustCorrect, summary } = summaryOf(logs, lines.length);
+    console.log(summary.join('\n'));
+    return mustCorrect || problems.length > 0 || logs.broken.length > 0 ? 1 : 0;
+  },
+};
+
+const severe = new Set<Severity>(['reject', 'missing']);
+const counted = new WeakMap<GatheredLogs, Record<Severity, number>>();
+
+function report(logs: GatheredLogs, reader: Reader): string[] {
+  const { gathering, remarks } = logs;
+  const judge = new Judge(registerRows(logs), new Date());
+  const counts: Record<Severity, number> = { reject: 0, missing: 0, warn: 0 };
+  counted.set(logs, counts);
+  const lines = remarks.map(({ file, remark }) => `${file}  Look again  ${remark}`);
+  for (const table of recordTables) {
+    for (const row of gathering.rows(table)) {
+      for (const finding of judge.findings(row)) {
+        counts[finding.severity] += 1;
+        lines.push(lineOf(row, finding, reader));
+      }
+    }
+  }
+  for (const { kept, other, fields } of gathering.conflicts) {
+    counts.reject += 1;
+    const differs = fields.map(({ heading }) => heading).join(', ');
+    lines.push(`${placeText(other.place)}  Reject  same key as ${placeText(kept.place)}, other ${differs}`);
+  }
+  return lines;
+}
+
+function registerRows({ gathering }: GatheredLogs): readonly GatheredRow[] {
+  const register = recordTables.find(({ name }) => name === 'unit register');
+  return register === undefined ? [] : gathering.rows(register);
+}
+
+function lineOf(row: GatheredRow, finding: Finding, reader: Reader): string {
+  const where = `${row.place.file}  ${cellOf(row, finding.field)}`;
+  return `${where}  ${words[finding.severity]}  ${renderPhrase(finding.message, reader)}`;
+}
+
+function summaryOf(logs: GatheredLogs, lineCount: number): { mustCorrect: boolean; summary: string[] } {
+  const counts = counted.get(logs) ?? { reject: 0, missing: 0, warn: 0 };
+  const summary = lineCount > 0 ? [''] : [];
+  for (const table of recordTables) {
+    const rows = logs.gathering.rows(table);
+    if (rows.length > 0) summary.push(completenessLine(table, rows));
+  }
+  const repeated = logs.gathering.repeated;
+  if (repeated > 0) summary.push(`${repeated} rows stand there more than once and count once`);
+  summary.push(`${counts.reject} to reject, ${counts.missing} gaps, ${counts.warn} to look at again`);
+  const mustCorrect = [...severe].some((severity) => counts[severity] > 0);
+  return { mustCorrect, summary };
+}
+
+function completenessLine(table: RecordTable, rows: readonly GatheredRow[]): string {
+  const missing = new Map<string, number>();
+  let filled = 0;
+  let required = 0;
+  for (const { values } of rows) {
+    const completeness = completenessOf(table, values);
+    filled += completeness.filled;
+    required += completeness.required;
+    for (const heading of completeness.missing) missing.set(heading, (missing.get(heading) ?? 0) + 1);
+  }
+  const share = required === 0 ? 100 : (100 * filled) / required;
+  const worst = [...missing].sort((one, other) => other[1] - one[1]).slice(0, 4);
+  const told = worst.map(([heading, count]) => `${heading} ${count}`).join(', ');
+  return `${table.title}: ${rows.length} rows, ${share.toFixed(1)} % complete${told === '' ? '' : `; most often blank: ${told}`}`;
+}

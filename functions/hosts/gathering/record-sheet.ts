@@ -1,0 +1,128 @@
+import {
+  cylinderMovements,
+  cylinderRegister,
+  matchHeadings,
+  unitRegister,
+  visitLog,
+} from '../../../src/records/index.ts';
+import type { MatchedColumn, RecordTable } from '../../../src/records/index.ts';
+import { findUnit } from '../../../src/units/conversion.ts';
+import type { Unit } from '../../../src/units/quantities.ts';
+import type { SheetReader } from '../../catalogue/records/read-table.ts';
+import type { CellInput } from '../../runtime/cells.ts';
+import { isBlank } from '../../runtime/cells.ts';
+import type { UnitSystem } from '../../runtime/unit-system.ts';
+import type { SheetValues } from './sheet-values.ts';
+
+/** The tables that logs are searched for. */
+export const gatheredTables: readonly RecordTable[] = [
+  visitLog,
+  unitRegister,
+  cylinderRegister,
+  cylinderMovements,
+];
+
+/** A sheet that holds one of the declared tables. */
+export interface RecordSheet {
+  readonly table: RecordTable;
+  readonly sheetName: string;
+  readonly reader: SheetReader;
+  /** Index of the first row with values. */
+  readonly firstRow: number;
+  /** Index of the heading row. */
+  readonly headingRow: number;
+  /** Headings in doubt; what they hold is not read. */
+  readonly problems: readonly string[];
+}
+
+/** Headings stand below a title, not below a page of text. */
+const rowsSearched = 40;
+
+/** Fewer known headings than this are a coincidence. */
+const fewestHeadings = 3;
+
+/**
+ * Without these a table is no ledger or register. A summary made from the log repeats its units, dates and ounces but
+ * not the numbers of its sets; reading it as well would count every ounce twice.
+ */
+const needed = new Map<RecordTable, readonly string[]>([
+  [visitLog, ['unit_id', 'visit_id', 'set_no', 'date_time', 'added']],
+  [unitRegister, ['unit_id', 'refrigerant', 'nameplate']],
+  [cylinderRegister, ['cyl_id', 'tare']],
+  [cylinderMovements, ['cyl_id', 'date', 'gross_before', 'gross_after']],
+]);
+
+/** A log that has no numbers of visits and sets at all is read too, when the file holds nothing better. */
+const leastOfALog = ['unit_id', 'date_time', 'added'];
+
+/** Every declared table in the sheets of one file, wherever its headings stand and in whatever order. */
+export function findRecordSheets(sheets: readonly SheetValues[], units: UnitSystem): RecordSheet[] {
+  const strict = sheets.flatMap((sheet) => bestTable(sheet, units, needed) ?? []);
+  if (strict.some(({ table }) => table === visitLog)) return strict;
+  const loose = sheets.flatMap((sheet) => bestTable(sheet, units, new Map([[visitLog, leastOfALog]])) ?? []);
+  const [log] = loose.sort((one, other) => other.reader.columns.length - one.reader.columns.length);
+  return log === undefined ? strict : [...strict.filter(({ sheetName }) => sheetName !== log.sheetName), log];
+}
+
+function bestTable(
+  sheet: SheetValues,
+  units: UnitSystem,
+  demanded: ReadonlyMap<RecordTable, readonly string[]>,
+): RecordSheet | undefined {
+  let best:
+    | { table: RecordTable; row: number; columns: readonly MatchedColumn[]; problems: readonly string[] }
+    | undefined;
+  for (let row = 0; row < Math.min(rowsSearched, sheet.rows.length); row += 1) {
+    const headings = (sheet.rows[row] ?? []).map(textOf);
+    if (headings.filter((text) => text !== '').length < fewestHeadings) continue;
+    for (const [table, names] of demanded) {
+      const { columns, problems } = matchHeadings(table, headings);
+      const present = new Set(columns.map(({ field }) => field.name));
+      if (columns.length < fewestHeadings || !names.every((name) => present.has(name))) continue;
+      if (columns.length > (best?.columns.length ?? 0)) best = { table, row, columns, problems };
+    }
+  }
+  if (best === undefined) return undefined;
+  const { table, row, problems } = best;
+  const above = unitsRow(sheet.rows[row - 1] ?? [], best.columns);
+  const below = unitsRow(sheet.rows[row + 1] ?? [], best.columns);
+  const stated = above ?? below;
+  const columns = stated === undefined ? best.columns : withUnits(best.columns, stated);
+  return {
+    table,
+    sheetName: sheet.name,
+    reader: { table, columns, units },
+    headingRow: row,
+    firstRow: row + (above === undefined && below !== undefined ? 2 : 1),
+    problems,
+  };
+}
+
+function textOf(cell: CellInput): string {
+  return typeof cell === 'string' ? cell.trim() : '';
+}
+
+/** The units that a row states, by column; undefined when the row is no row of units. */
+function unitsRow(
+  row: readonly CellInput[],
+  columns: readonly MatchedColumn[],
+): ReadonlyMap<number, Unit> | undefined {
+  const stated = new Map<number, Unit>();
+  for (const { index, field } of columns) {
+    const cell = row[index];
+    if (isBlank(cell)) continue;
+    const unit =
+      typeof cell === 'string' && field.quantity !== undefined
+        ? findUnit(field.quantity, cell.replace(/^[([]|[)\]]$/g, ''))
+        : undefined;
+    // A row of values has texts, dates and numbers; in a row of units nothing but units stands under known headings.
+    if (unit === undefined) return undefined;
+    stated.set(index, unit);
+  }
+  return stated.size === 0 ? undefined : stated;
+}
+
+/** A unit inside a heading stands before that of the row of units. */
+function withUnits(columns: readonly MatchedColumn[], stated: ReadonlyMap<number, Unit>): MatchedColumn[] {
+  return columns.map((column) => ({ ...column, unit: column.unit ?? stated.get(column.index) }));
+}
