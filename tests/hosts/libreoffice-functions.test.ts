@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { call } from '../../functions/catalogue/call.ts';
 import { catalogue } from '../../functions/catalogue/index.ts';
 import { describeParameter } from '../../functions/runtime/describe.ts';
-import { everyCall } from './calls.ts';
+import { everyCall } from '../functions/hosts/calls.ts';
 import { Calc } from './libreoffice.ts';
 import { columnLetters } from '../../functions/hosts/workbook/engine/address.ts';
 import { difference } from './libreoffice/compare.ts';

@@ -1,6 +1,6 @@
-import { catalogue } from '../../functions/catalogue/index.ts';
-import type { Argument } from '../../functions/runtime/cells.ts';
-import type { RegisteredFunction } from '../../functions/runtime/registry.ts';
+import { catalogue } from '../../../functions/catalogue/index.ts';
+import type { Argument } from '../../../functions/runtime/cells.ts';
+import type { RegisteredFunction } from '../../../functions/runtime/registry.ts';
 
 export interface Call {
   readonly label: string;
