@@ -52,6 +52,8 @@ function comparison(
       test: ({ result, expected: place, within }) => `IFERROR(ABS(${result}-${place})<=${within},FALSE)`,
     };
   }
+  // Every text begins with nothing, so a blank is compared whole.
+  if (expected === '') return { expected, test: ({ result }) => `IFERROR(${result}="",FALSE)` };
   if (typeof expected === 'boolean' || !beginning) {
     return { expected, test: ({ result, expected: place }) => `IFERROR(${result}=${place},FALSE)` };
   }

@@ -15,6 +15,8 @@ import type { RangeSheet } from './ranges.ts';
 const headingRow = 4;
 const firstRow = headingRow + 1;
 const headings = ['Example', 'Result here', 'Expected', 'Within', 'Check', 'Checked against'] as const;
+/** A width that only covers the last digits of a cell is none to a reader. */
+const withinFormat = '[<0.000001]"exact";General';
 const widths = { A: 62, B: 30, C: 26, D: 10, E: 10, F: 50 } as const;
 /** The column that says "Agrees" or "Differs". */
 export const checkColumn = 'E';
@@ -84,9 +86,23 @@ function putExample(
     const at = { result: page.at('B'), expected: page.at('C'), within: page.at('D') };
     const words = check.place === '' ? call : `${call}, ${check.place}`;
     page.put('A', words, looks.body);
-    page.put('B', formula(check.pick(call.slice(1))), { ...looks.computed, ...date, wrap: true });
-    page.put('C', check.expected, { ...looks.body, ...(typeof check.expected === 'number' ? date : {}) });
-    page.put('D', check.within, { ...looks.body, ink: looks.subtitle.ink });
+    page.put('B', formula(check.pick(call.slice(1))), {
+      ...looks.computed,
+      ...date,
+      wrap: true,
+      align: 'left',
+    });
+    page.put('C', check.expected, {
+      ...looks.body,
+      align: 'left',
+      ...(typeof check.expected === 'number' ? date : {}),
+    });
+    page.put('D', check.within, {
+      ...looks.body,
+      ink: looks.subtitle.ink,
+      align: 'right',
+      format: withinFormat,
+    });
     page.put(checkColumn, formula(`IF(${check.test(at)},"Agrees","Differs")`), looks.body);
     page.put('F', example.source, { ...looks.body, size: 9 });
     page.next(

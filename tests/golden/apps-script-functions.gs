@@ -531,8 +531,8 @@ function OUNCE_CHARGEFOUND(nameplate, added, units) {
  * @param {string} mass_basis How it is known what the unit holds: "nameplate weighed in" for a unit emptied before, "residual weighed" when what was left has been weighed, or "unknown". One of: nameplate weighed in, residual weighed, unknown.
  * @param {number|string} added Weighed into the unit so far. Type 0 before the first step; a blank is not zero. In oz, in SI g. Allowed from 0 oz to 1763.7 oz.
  * @param {number|string} [found] In the unit before this charging, as weighed. Needed for "residual weighed". In oz, in SI g. Allowed from 0 oz to 1763.7 oz. May be left out.
- * @param {number|string} [suction_saturation] Saturation temperature of the suction pressure now, from SATTEMP; for a blend with glide the middle between dew and bubble. In degF, in SI degC. May be left out.
- * @param {number|string} [aim] Saturation temperature to come to, from EXPECTEDEVAP. 40 degF if left out. In degF, in SI degC. May be left out.
+ * @param {number|string} [suction_saturation] Saturation temperature of the suction pressure now, from SATTEMP; for a blend with glide the middle between dew and bubble. In degF, in SI degC. Allowed from -60 degF to 150 degF. May be left out.
+ * @param {number|string} [aim] Saturation temperature to come to, from EXPECTEDEVAP. 40 degF if left out. In degF, in SI degC. Allowed from 20 degF to 75 degF. May be left out.
  * @param {number|string} [minutes_since_change] Since the start or the last change. Less than 15 minutes is refused. In min. Allowed from 0 min. May be left out.
  * @param {string} [ready] The answer of READYCHECK. Anything that does not begin with "Ready" is refused. May be left out.
  * @param {number|string} [scale_step] Smallest step the scale shows. 0.1 oz if left out. In oz, in SI g. Allowed more than 0 oz to 35.274 oz. 0.1 oz if left out.
@@ -622,8 +622,8 @@ function OUNCE_HOSECONTENT(refrigerant, length, inside_diameter, state, temperat
  * @param {string} mass_basis How it is known what the unit holds: "nameplate weighed in" for a unit emptied before, "residual weighed" when what was left has been weighed, or "unknown". One of: nameplate weighed in, residual weighed, unknown.
  * @param {number|string} added Weighed into the unit so far. Type 0 before the first step; a blank is not zero. In oz, in SI g. Allowed from 0 oz to 1763.7 oz.
  * @param {number|string} [found] In the unit before this charging, as weighed. Needed for "residual weighed". In oz, in SI g. Allowed from 0 oz to 1763.7 oz. May be left out.
- * @param {number|string} [suction_saturation] Saturation temperature of the suction pressure now, from SATTEMP; for a blend with glide the middle between dew and bubble. In degF, in SI degC. May be left out.
- * @param {number|string} [aim] Saturation temperature to come to, from EXPECTEDEVAP. 40 degF if left out. In degF, in SI degC. May be left out.
+ * @param {number|string} [suction_saturation] Saturation temperature of the suction pressure now, from SATTEMP; for a blend with glide the middle between dew and bubble. In degF, in SI degC. Allowed from -60 degF to 150 degF. May be left out.
+ * @param {number|string} [aim] Saturation temperature to come to, from EXPECTEDEVAP. 40 degF if left out. In degF, in SI degC. Allowed from 20 degF to 75 degF. May be left out.
  * @param {number|string} [minutes_since_change] Since the start or the last change. Less than 15 minutes is refused. In min. Allowed from 0 min. May be left out.
  * @param {string} [ready] The answer of READYCHECK. Anything that does not begin with "Ready" is refused. May be left out.
  * @param {number|string} [scale_step] Smallest step the scale shows. 0.1 oz if left out. In oz, in SI g. Allowed more than 0 oz to 35.274 oz. 0.1 oz if left out.
@@ -1104,6 +1104,19 @@ function OUNCE_ANNUALCOST(assumptions, units) {
  */
 function OUNCE_BREAKEVENREPAIR(assumptions, hours, power_price, against, units) {
   return Ouncewise.call('BREAKEVENREPAIR', arguments);
+}
+
+/**
+ * Money paid out under each choice by the end of each year: the figures behind a chart.
+ *
+ * @param {range} assumptions Assumptions with a heading row: Input, Likely, and if wished Low, High and Unit; one row for each input, named as COSTINPUTS names it. Other columns are passed over. Blank Low or High: known exactly. A range with its heading row.
+ * @param {number|string} [years] How many years. 10 if left out. Allowed from 1 to 60. 10 if left out.
+ * @param {string} [units] US (psig, degF, oz, ft; used if left out), SI (kPa gauge, degC, g, m), or units that override, such as "bar degC". A reading typed with its own unit, like "62 psig", needs none.
+ * @return {range} Year 0 is today. Not discounted, at the likely values. A new unit is paid in full on the day it is bought, so the lines jump where ANNUALCOST spreads the price over the years. Blank for a choice that cannot be worked out.
+ * @customfunction
+ */
+function OUNCE_COSTBYYEAR(assumptions, years, units) {
+  return Ouncewise.call('COSTBYYEAR', arguments);
 }
 
 /**

@@ -1,8 +1,12 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../functions/catalogue/index.ts';
 import { checksOf } from '../../sample-workbooks/function-guide/checks.ts';
-import { functionGuide } from '../../sample-workbooks/function-guide/recipe.ts';
+import { functionGuide, functionGuideRecipe } from '../../sample-workbooks/function-guide/recipe.ts';
+import { buildWorkbook } from '../../sample-workbooks/writing/build-workbook.ts';
 import { recalculateSample } from '../../sample-workbooks/writing/cached-values.ts';
+import { fileName, targets } from '../../sample-workbooks/writing/spelling.ts';
 import { writeWorkbook } from '../../sample-workbooks/writing/write.ts';
 
 /** Checks that agree and those that do not, as the sheet's own formulas say after a recalculation. */
@@ -30,6 +34,16 @@ describe('the function guide workbook', () => {
     expect(cycles).toEqual([]);
     expect(agrees).toBe(promised.length);
     expect(agrees).toBeGreaterThan(2 * 50);
+  });
+
+  it('is built from the catalogue as it is now', async () => {
+    for (const target of targets) {
+      const committed = readFileSync(
+        join(import.meta.dirname, '../../sample-workbooks', fileName('function-guide', target)),
+      );
+      const now = await buildWorkbook(functionGuideRecipe, target);
+      expect(Buffer.compare(committed, now), `${target}: run npm run samples`).toBe(0);
+    }
   });
 
   it('says so when a result is not what it promises', async () => {

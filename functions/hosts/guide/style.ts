@@ -11,6 +11,8 @@ h3 { font-size: 1rem; margin: 1.2rem 0 .3rem; }
 section + section { border-top: 1px solid var(--line); }
 code, .formula { font-family: Consolas, "Liberation Mono", monospace; font-size: .92em; background: var(--tint);
   padding: .05em .25em; border-radius: 3px; overflow-wrap: anywhere; }
+td > code:first-child { white-space: nowrap; }
+td > .formula { display: inline-block; min-width: 18rem; }
 .call { display: block; padding: .5rem .7rem; margin: .5rem 0; }
 .wide { overflow-x: auto; }
 table { border-collapse: collapse; margin: .4rem 0 .8rem; font-size: .93rem; }
@@ -29,5 +31,6 @@ footer { margin-top: 3rem; padding-top: .8rem; border-top: 1px solid var(--line)
   section, tr { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   .wide { overflow: visible; }
+  td > .formula { min-width: 14rem; }
 }
 `;
