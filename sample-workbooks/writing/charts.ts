@@ -1,9 +1,7 @@
 import type { Chart } from 'excelize-wasm';
 
-import { loadExcelize } from './excelize.ts';
+import type { Excelize } from './excelize.ts';
 import type { ChartRecipe } from './recipe.ts';
-
-type Excelize = Awaited<ReturnType<typeof loadExcelize>>;
 
 /** Translates a chart into the writer's terms; it becomes a native chart that follows its cells. */
 export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
@@ -31,7 +29,7 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
             Line: {
               Type: excelize.LineSolid,
               Width: 1.75,
-              Smooth: true,
+              Smooth: recipe.straight !== true,
               Dash: dashes[series.dash ?? 'solid'],
               Fill: { Type: 'pattern', Pattern: 1, Color: [series.colour] },
             },

@@ -2,7 +2,7 @@ import { createRequire } from 'node:module';
 
 import type { init } from 'excelize-wasm';
 
-type Excelize = Awaited<ReturnType<typeof init>>;
+export type Excelize = Awaited<ReturnType<typeof init>>;
 export type Workbook = ReturnType<Excelize['NewFile']>;
 
 const require = createRequire(import.meta.url);

@@ -1,6 +1,6 @@
 import { address, columnLetters, columnNumber } from './address.ts';
 import { chartOf } from './charts.ts';
-import { loadExcelize, must, type Workbook } from './excelize.ts';
+import { loadExcelize, must, type Excelize, type Workbook } from './excelize.ts';
 import { ruleStyleOf, styleOf } from './looks.ts';
 import { setUpPrinting } from './printing.ts';
 import type { CellRecipe, Check, Look, SheetRecipe, WorkbookRecipe } from './recipe.ts';
@@ -40,7 +40,9 @@ export async function writeWorkbook(recipe: WorkbookRecipe, target: Target): Pro
     'properties',
   );
   must(file.SetActiveSheet(0), 'first sheet');
-  const { buffer } = must(file.WriteToBuffer(), 'write');
+  // The writer's own types say BlobPart, which Node does not have.
+  const written: { readonly buffer: unknown; readonly error: string | null } = file.WriteToBuffer();
+  const { buffer } = must(written, 'write');
   const tables = recipe.sheets.flatMap((sheet) => sheet.tables ?? []);
   const spelled = tables.map((table) => ({
     ...table,
@@ -51,8 +53,6 @@ export async function writeWorkbook(recipe: WorkbookRecipe, target: Target): Pro
   }));
   return reproducible(buffer as Uint8Array, spelled);
 }
-
-type Excelize = Awaited<ReturnType<typeof loadExcelize>>;
 
 function writeSheet(file: Workbook, sheet: SheetRecipe, target: Target, excelize: Excelize): void {
   const name = sheet.name;
@@ -121,7 +121,13 @@ function writeCells(file: Workbook, sheet: SheetRecipe, target: Target): void {
     const where = `${sheet.name}!${cell.at}`;
     const content = cell.content;
     if (typeof content === 'object') {
-      must(file.SetCellFormula(sheet.name, cell.at, spellFormula(content.formula, target)), where);
+      const spelled = spellFormula(content.formula, target);
+      must(
+        content.over === undefined
+          ? file.SetCellFormula(sheet.name, cell.at, spelled)
+          : file.SetCellFormula(sheet.name, cell.at, spelled, { Ref: content.over, Type: 'array' }),
+        where,
+      );
     } else if (content !== undefined) {
       must(file.SetCellValue(sheet.name, cell.at, content), where);
     }

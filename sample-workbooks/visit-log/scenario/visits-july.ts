@@ -103,7 +103,7 @@ export const julyVisits: readonly SampleVisit[] = [
       {
         at: '2026-07-15 09:10',
         stage: 'as found',
-        minutes: 0,
+        minutes: 90,
         air: [78, 78, 66, 78],
         compressor: 'off',
         standing: [90, 3],
@@ -233,7 +233,7 @@ export const julyVisits: readonly SampleVisit[] = [
       {
         at: '2026-07-30 08:40',
         stage: 'as found',
-        minutes: 0,
+        minutes: 600,
         air: [82, 82, 68, 82],
         compressor: 'off',
         standing: [720, 2],

@@ -147,7 +147,7 @@ export const juneVisits: readonly SampleVisit[] = [
       {
         at: '2026-06-17 08:20',
         stage: 'as found',
-        minutes: 0,
+        minutes: 600,
         air: [66, 66, 55, 66],
         compressor: 'off',
         standing: [600, 2],

@@ -6,6 +6,7 @@ import { figureColumns, verdictColumns } from '../columns/figures.ts';
 import { gateColumns } from '../columns/gates.ts';
 import { answerColumns, bookkeepingColumns, cylinderCheckColumns, ounceColumns } from '../columns/ounces.ts';
 import { outcomeColumns } from '../columns/outcome.ts';
+import { rowCheckColumns } from '../columns/row-check.ts';
 import * as typed from '../columns/typed.ts';
 import { verdictRules } from '../verdict-rules.ts';
 import { logRows } from '../scenario/rows.ts';
@@ -29,6 +30,7 @@ const bands: readonly Band[] = [
   { title: 'Cylinder check', ...bandLooks.computed, columns: cylinderCheckColumns },
   { title: 'Leak, pressure test, vacuum, tap', ...bandLooks.input, columns: typed.workColumns },
   { title: 'Papers', ...bandLooks.input, columns: typed.paperColumns },
+  { title: 'Check of the row', ...bandLooks.computed, columns: rowCheckColumns },
   { title: 'Bookkeeping', ...bandLooks.computed, columns: bookkeepingColumns },
 ];
 
@@ -85,6 +87,12 @@ export const readingsSheet: SheetRecipe = {
     ...verdictRules(span('Ready', 'Ready')),
     ...verdictRules(span('Verdict', 'Capacitor check')),
     ...verdictRules(span('Room', 'Next step')),
+    ...verdictRules(span('Row check', 'Row check')),
+    {
+      range: span('Complete', 'Complete'),
+      when: `AND(ISNUMBER(${column('Complete')}${String(first)}),${column('Complete')}${String(first)}<100)`,
+      look: looks.care,
+    },
     {
       range: span('Unexplained', 'Unexplained'),
       when: `AND(ISNUMBER(${column('Unexplained')}${String(first)}),ABS(${column('Unexplained')}${String(first)})>0.25)`,
@@ -104,6 +112,6 @@ export const readingsSheet: SheetRecipe = {
     repeatRows: `$3:$${String(headingRow)}`,
     repeatColumns: '$A:$E',
     pageOrder: 'overThenDown',
-    area: `$A$1:$${column('Note')}$${String(last)}`,
+    area: `$A$1:$${column('Row check')}$${String(last)}`,
   },
 };
