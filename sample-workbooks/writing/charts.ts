@@ -5,7 +5,12 @@ import type { ChartRecipe } from './recipe.ts';
 
 /** Translates a chart into the writer's terms; it becomes a native chart that follows its cells. */
 export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
-  const type = { curve: excelize.Scatter, columns: excelize.Col, bars: excelize.Bar }[recipe.kind];
+  const type = {
+    curve: excelize.Scatter,
+    columns: excelize.Col,
+    stacked: excelize.ColStacked,
+    bars: excelize.Bar,
+  }[recipe.kind];
   const dashes = {
     solid: excelize.LineDashSolid,
     dash: excelize.LineDashDash,
@@ -43,9 +48,11 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
     })),
     Title: text(recipe.title, 12, true),
     Dimension: { Width: recipe.widthPx, Height: recipe.heightPx },
-    Legend: { Position: 'bottom', ShowLegendKey: false },
+    Legend: { Position: recipe.legend === false ? 'none' : 'bottom', ShowLegendKey: false },
+    ...(recipe.gapWidth === undefined ? {} : { GapWidth: recipe.gapWidth }),
     XAxis: {
       MajorGridLines: curve,
+      ...(recipe.topDown === true ? { ReverseOrder: true } : {}),
       Title: text(recipe.acrossTitle, 10, false),
       Font: labels,
       ...(recipe.acrossLimits === undefined

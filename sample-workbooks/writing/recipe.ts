@@ -80,7 +80,13 @@ export interface NoteRecipe {
 
 export interface ChartRecipe {
   readonly at: string;
-  readonly kind: 'curve' | 'columns' | 'bars';
+  readonly kind: 'curve' | 'columns' | 'stacked' | 'bars';
+  /** False: no legend, for a chart of one series. */
+  readonly legend?: false;
+  /** Space between columns or bars, percent of their width. */
+  readonly gapWidth?: number;
+  /** Bars: the first row of the cells stands on top. */
+  readonly topDown?: true;
   readonly title: string;
   readonly widthPx: number;
   readonly heightPx: number;
