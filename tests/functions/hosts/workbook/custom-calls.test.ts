@@ -80,6 +80,22 @@ describe('custom functions', () => {
     expect(seen[1]?.[0]).toBeNull();
   });
 
+  it('hands the same range over as the same object within a run, and afresh in the next', () => {
+    calls.length = 0;
+    const test = make();
+    test.set('E1', '=DEMO.KINDS($A$1:$B$2)');
+    test.set('E2', '=DEMO.KINDS($A$1:$B$2)');
+    test.workbook.recalculate();
+    const [first, second] = calls.map(([range]) => range);
+    expect(second).toBe(first);
+    test.set('A1', 50);
+    test.workbook.recalculate();
+    expect(calls.at(-1)?.[0]).toEqual([
+      [50, 'x'],
+      [2, null],
+    ]);
+  });
+
   it('keeps the message of an error while it is passed on', () => {
     const test = make();
     test.set('D1', '=DEMO.DOUBLE(B1)');

@@ -1,10 +1,11 @@
 import type { CustomArgument } from '../custom-functions.ts';
 import { isError } from '../operand.ts';
-import type { Operand } from '../operand.ts';
+import type { Contents, Operand } from '../operand.ts';
+import { Reference } from '../reference.ts';
 import { CellError } from '../values.ts';
 import type { CellValue, Matrix } from '../values.ts';
 import type { Argument, Compiler } from './compilation.ts';
-import type { Evaluate } from './compiled-formula.ts';
+import type { Evaluate, Place } from './compiled-formula.ts';
 import { readOperand } from './read-reference.ts';
 
 /**
@@ -14,19 +15,26 @@ import { readOperand } from './read-reference.ts';
 export function compileCustomCall(compiler: Compiler, id: string, args: readonly Argument[]): Evaluate {
   const { workbook } = compiler.compilation;
   const provider = workbook.customFunctions;
-  const evaluators = args.map((argument) => compiler.contents(argument, true));
+  const evaluators = args.map((argument) => compiler.operand(argument, true));
   if (provider.isVolatile?.(id) === true) compiler.compilation.isVolatile = true;
   const takesErrors = provider.takesErrors?.(id) === true;
   const count = evaluators.length;
   return (place) => {
     const values = new Array<CustomArgument>(count);
     for (let index = 0; index < count; index++) {
-      const value = readOperand((evaluators[index] as Evaluate)(place), place, true);
+      const value = readArgument((evaluators[index] as Evaluate)(place), place);
       if (!takesErrors && isError(value)) return value;
       values[index] = value;
     }
     return checkedAnswer(id, () => provider.call(id, values));
   };
+}
+
+/** Large ranges arrive as one and the same object in all calls of a run, so that a ledger is not copied for every row. */
+function readArgument(operand: Operand, place: Place): Contents | undefined {
+  if (!(operand instanceof Reference) || operand.isSingle) return readOperand(operand, place, true);
+  const { caches, rowCount, columnCount } = place.workbook;
+  return caches.matrix(operand, rowCount, columnCount);
 }
 
 function checkedAnswer(id: string, ask: () => unknown): Operand {

@@ -3,8 +3,11 @@ import type { Reference } from '../reference.ts';
 import { parseCriterion, valueKey } from './criteria.ts';
 import type { Criterion, ValueKey } from './criteria.ts';
 import { OrderedIndex } from './ordered-index.ts';
-import type { CellValue } from '../values.ts';
+import type { CellValue, Matrix } from '../values.ts';
 import { CellError } from '../values.ts';
+
+/** Ranges that move from row to row are asked for once each; remembering them all would fill the memory. */
+const rememberedMatrices = 64;
 
 /** Where each value stands in a range, counted row by row. */
 export type PositionIndex = ReadonlyMap<ValueKey, readonly number[]>;
@@ -20,7 +23,10 @@ export class LookupCaches {
   readonly #ordered = new Map<string, OrderedIndex>();
   readonly #criteria = new Map<CellValue, Criterion>();
 
+  readonly #matrices = new Map<string, Matrix>();
+
   clear(): void {
+    this.#matrices.clear();
     this.#positions.clear();
     this.#joint.clear();
     this.#results.clear();
@@ -35,6 +41,22 @@ export class LookupCaches {
     const criterion = parseCriterion(value, system);
     this.#criteria.set(value, criterion);
     return criterion;
+  }
+
+  /**
+   * Values of a range as rows, the same object every time within a run. Whoever gets it only reads it, and may remember
+   * what it made of it.
+   */
+  matrix(range: Reference, rowCount: number, columnCount: number): Matrix {
+    const name = rangeKey(range);
+    let matrix = this.#matrices.get(name);
+    if (matrix === undefined) {
+      matrix = range.toMatrix(rowCount, columnCount);
+      const [oldest] = this.#matrices.keys();
+      if (this.#matrices.size >= rememberedMatrices && oldest !== undefined) this.#matrices.delete(oldest);
+      this.#matrices.set(name, matrix);
+    }
+    return matrix;
   }
 
   /** Positions of every value in a range. */
