@@ -83,12 +83,12 @@ describe('the scenario', () => {
 describe('"Do next" follows the order of the job', () => {
   /** What the story of each visit asks for; by the rules of the job, not by what the sheet happened to say. */
   test.each([
-    ['V-101', ['Clean first', 'Add 1.0 oz', 'Add 0.7 oz', 'Add 0.4 oz', 'Wait', 'nothing wrong']],
-    ['V-102', ['Clean first', 'Wait', 'nothing wrong']],
-    ['V-106', ['Fix supply', 'nothing wrong']],
-    ['V-107', ['Thaw first', 'Wait', 'nothing wrong']],
-    ['V-110', ['Fix supply', 'nothing wrong']],
-    ['V-112', ['Matches', 'restriction', 'restriction']],
+    ['V-101', ['Clean first', 'Add 1.0 oz', 'Add 0.7 oz', 'Add 0.4 oz', 'Wait', 'Nothing wrong']],
+    ['V-102', ['Clean first', 'Wait', 'Nothing wrong']],
+    ['V-106', ['Fix supply', 'Nothing wrong']],
+    ['V-107', ['Thaw first', 'Wait', 'Nothing wrong']],
+    ['V-110', ['Fix supply', 'Nothing wrong']],
+    ['V-112', ['Matches', 'Restriction', 'Restriction']],
     ['V-114', ['Cold outdoors']],
   ])('%s', (visit, expected) => {
     expect(rowsOf(visit).map((row) => cell(row, 'Do next'))).toEqual(expected);

@@ -73,7 +73,7 @@ export const answerColumns: readonly ColumnRecipe[] = [
     formula:
       `IF([@Unit]="","",IF([@Compressor]="off",${firstWord('[@Standing check]')},` +
       `IF(LEFT([@Ready],5)<>"Ready",${firstWord('[@Ready]')},` +
-      `IF(OR([@Stage]="final",NOT(ISNUMBER([@Next step]))),[@Verdict],` +
+      `IF(OR([@Stage]="final",NOT(ISNUMBER([@Next step]))),UPPER(LEFT([@Verdict],1))&MID([@Verdict],2,60),` +
       `IF(AND([@Next step]>0,LEFT([@Superheat check],9)<>"On target"),"Add "&FIXED([@Next step],1)&IF(log_units="SI"," g"," oz"),"Enough in")))))`,
     note: 'What to do about this set: the first closed gate, the next ounces, or what the readings point to.',
   },

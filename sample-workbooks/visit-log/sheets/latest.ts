@@ -82,7 +82,7 @@ export const latest = layOutTable({
         column(
           'Why',
           60,
-          `IF([@Row]="","",IF(LEFT(INDEX(Readings[Ready],[@Row]),5)<>"Ready",INDEX(Readings[Ready],[@Row])&"",IF(INDEX(Readings[Superheat check],[@Row])="",INDEX(Readings[Split check],[@Row])&"",INDEX(Readings[Superheat check],[@Row])&"")))`,
+          `IF([@Row]="","",IF(LEFT(INDEX(Readings[Ready],[@Row]),5)<>"Ready",INDEX(Readings[Ready],[@Row])&"",IF(INDEX(Readings[Verdict],[@Row])<>"nothing wrong",INDEX(Readings[Evidence],[@Row])&"",IF(INDEX(Readings[Superheat check],[@Row])="",INDEX(Readings[Split check],[@Row])&"",INDEX(Readings[Superheat check],[@Row])&""))))`,
           {
             size: 9,
             wrap: true,
