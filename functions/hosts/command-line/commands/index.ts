@@ -3,7 +3,10 @@ import { bundleCommand } from './bundle.ts';
 import { callCommand } from './call.ts';
 import { checkCommand } from './check.ts';
 import { functionsCommand } from './functions.ts';
+import { quoteCommand } from './quote.ts';
+import { gatherCommand } from './gather.ts';
 import { recalcCommand } from './recalc.ts';
+import { startCommand } from './start.ts';
 import { visitsCommand } from './visits.ts';
 
 /** One line per command. */
@@ -12,6 +15,9 @@ export const commands: Readonly<Record<string, Command>> = {
   call: callCommand,
   check: checkCommand,
   functions: functionsCommand,
+  quote: quoteCommand,
+  gather: gatherCommand,
   recalc: recalcCommand,
+  start: startCommand,
   visits: visitsCommand,
 };

@@ -1,0 +1,82 @@
+import { visitLog } from '../../../src/records/index.ts';
+import type { Field } from '../../../src/records/index.ts';
+import { bandLooks, looks } from '../../writing/palette.ts';
+import type { SheetRecipe } from '../../writing/recipe.ts';
+import type { ColumnRecipe } from '../../writing/table.ts';
+import { sheetNames } from '../names.ts';
+import { recordSheet } from './record-sheet.ts';
+
+const typed = visitLog.fields.filter(({ origin }) => origin === 'input');
+const groups = [...new Set(typed.map(({ group }) => group))];
+const inOrder = groups.flatMap((group) => typed.filter((field) => field.group === group));
+
+/** Counts the blank cells of some fields of a row, neighbours together. */
+function blanks(wanted: (field: Field) => boolean): { readonly formula: string; readonly count: number } {
+  const runs: Field[][] = [];
+  inOrder.forEach((field, index) => {
+    if (!wanted(field)) return;
+    const before = inOrder[index - 1];
+    if (before !== undefined && wanted(before)) runs.at(-1)?.push(field);
+    else runs.push([field]);
+  });
+  const terms = runs.map((run) => {
+    const from = run[0]?.heading ?? '';
+    const to = run.at(-1)?.heading ?? '';
+    return `COUNTBLANK(Ledger[[#This Row],[${from}]:[${to}]])`;
+  });
+  return { formula: terms.join('+'), count: runs.flat().length };
+}
+
+const always = blanks(({ required }) => required === true);
+const whenAdded = blanks(
+  ({ required }) => typeof required === 'object' && required.words === 'when refrigerant was added',
+);
+
+const filled: ColumnRecipe = {
+  heading: 'Filled',
+  unit: '%',
+  width: 8,
+  origin: 'computed',
+  look: { align: 'right', format: '0' },
+  formula:
+    `IF([@Unit]="","",100*(1-(${always.formula}+IF(N([@Added])>0,${whenAdded.formula},0))` +
+    `/(${always.count}+IF(N([@Added])>0,${whenAdded.count},0))))`,
+  note: 'Of the fields that every set is asked for, and of those for weighing when refrigerant was added.',
+};
+
+const { laidOut, recipe } = recordSheet({
+  sheet: sheetNames.ledger,
+  title: 'Ledger',
+  line: 'Every set of readings of every technician, once each, oldest first. Amber: asked for and blank. Zero is an answer, blank is none.',
+  table: 'Ledger',
+  record: visitLog,
+  tabColour: '8A6D1B',
+  pagesWide: 5,
+  frozenColumns: 3,
+  more: [
+    { title: 'Worked out', ...bandLooks.computed, columns: [filled] },
+    {
+      title: 'Where it came from',
+      ...bandLooks.key,
+      columns: [
+        {
+          heading: 'Mark',
+          width: 10,
+          origin: 'input',
+          note: 'conflict: another log says otherwise; see Conflicts.',
+        },
+        { heading: 'File', width: 30, origin: 'input' },
+        { heading: 'Sheet', width: 12, origin: 'input' },
+        { heading: 'Row', width: 7, origin: 'input', look: { align: 'center' } },
+      ],
+    },
+  ],
+});
+
+const mark = `${laidOut.letters('Mark')}${String(laidOut.firstRow)}`;
+
+export const ledgerSheet: SheetRecipe = {
+  ...recipe,
+  rules: [...(recipe.rules ?? []), { range: mark, when: `${mark}="conflict"`, look: looks.stop }],
+  notes: laidOut.notes,
+};

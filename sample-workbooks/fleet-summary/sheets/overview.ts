@@ -1,0 +1,245 @@
+import { colours, looks } from '../../writing/palette.ts';
+import type { CellRecipe, ChartRecipe, Look, SheetRecipe } from '../../writing/recipe.ts';
+import { formula } from '../../writing/recipe.ts';
+import { sheetNames } from '../names.ts';
+import { chartCells, worstPlaces } from './figures.ts';
+
+/** Told apart by their lightness too, for grey printers and for eyes that do not tell red from green. */
+const gasColours = ['22384D', 'C77D1E', '6FA8D6', 'E9C46A', '3F6484', '8A6D1B', 'A9BCCB', '5B6B78'];
+
+const asOf =
+  'IF(fleet_as_of="","",YEAR(fleet_as_of)&"-"&RIGHT("0"&MONTH(fleet_as_of),2)&"-"&RIGHT("0"&DAY(fleet_as_of),2))';
+const mass = 'IF(log_units="SI"," g"," oz")';
+const year = 'Ledger[Date and time],">="&fleet_from';
+
+interface Tile {
+  readonly columns: readonly [string, string];
+  readonly label: string;
+  readonly value: string;
+  readonly format: string;
+}
+
+const tiles: readonly Tile[] = [
+  {
+    columns: ['B', 'C'],
+    label: 'Units in care',
+    value: 'COUNTIFS(fleet_unit,"?*")-COUNTIFS(fleet_status,"scrapped")-COUNTIFS(fleet_status,"retired")',
+    format: '0',
+  },
+  { columns: ['D', 'E'], label: 'Sets read, 12 months', value: `COUNTIFS(${year})`, format: '#,##0' },
+  {
+    columns: ['F', 'G'],
+    label: 'Added, 12 months',
+    value: `ROUND(SUMIFS(Ledger[Added],${year}),0)&${mass}`,
+    format: '@',
+  },
+  {
+    columns: ['H', 'I'],
+    label: 'Due or soon due',
+    value:
+      'IF(fleet_as_of="",0,COUNTIFS(fleet_due,"<="&(fleet_as_of+fleet_soon),fleet_status,"<>scrapped",fleet_status,"<>retired"))',
+    format: '0',
+  },
+  { columns: ['J', 'K'], label: 'Growing leaks', value: 'COUNTIFS(fleet_trend,"Growing")', format: '0' },
+  {
+    columns: ['L', 'M'],
+    label: 'Log filled in',
+    value: 'IFERROR(ROUND(AVERAGE(Ledger[Filled]),0)&" %","")',
+    format: '@',
+  },
+];
+
+const tileLabel: Look = { size: 9, ink: colours.quiet, align: 'center', fill: colours.computedFill };
+const tileValue: Look = {
+  size: 20,
+  bold: true,
+  ink: colours.deep,
+  align: 'center',
+  fill: colours.computedFill,
+};
+
+const chartRows = 15;
+const firstCharts = 7;
+const secondCharts = firstCharts + chartRows + 1;
+const tableRow = secondCharts + chartRows + 1;
+
+const size = { widthPx: 452, heightPx: chartRows * 20 - 8 } as const;
+
+const charts: readonly ChartRecipe[] = [
+  {
+    at: `B${firstCharts}`,
+    kind: 'stacked',
+    title: 'Refrigerant added by month and gas',
+    ...size,
+    gapWidth: 45,
+    series: chartCells.gases.map(({ name, values }, index) => ({
+      name,
+      across: chartCells.months,
+      values,
+      colour: gasColours[index] ?? colours.quiet,
+    })),
+    acrossTitle: '',
+    valueTitle: 'weight',
+  },
+  {
+    at: `H${firstCharts}`,
+    kind: 'bars',
+    title: 'Losing most, by year',
+    ...size,
+    legend: false,
+    topDown: true,
+    gapWidth: 45,
+    series: [
+      {
+        name: chartCells.worstName,
+        across: chartCells.worstUnits,
+        values: chartCells.worst,
+        colour: 'C77D1E',
+      },
+    ],
+    acrossTitle: '',
+    valueTitle: 'weight a year',
+  },
+  {
+    at: `B${secondCharts}`,
+    kind: 'columns',
+    title: 'Calls due',
+    ...size,
+    legend: false,
+    gapWidth: 45,
+    series: [
+      { name: chartCells.dueName, across: chartCells.dueLabels, values: chartCells.due, colour: '3F6484' },
+    ],
+    acrossTitle: '',
+    valueTitle: 'units',
+  },
+  {
+    at: `H${secondCharts}`,
+    kind: 'bars',
+    title: 'Log filled in, by technician',
+    ...size,
+    legend: false,
+    topDown: true,
+    gapWidth: 45,
+    series: [
+      { name: chartCells.filledName, across: chartCells.people, values: chartCells.filled, colour: '6FA8D6' },
+    ],
+    acrossTitle: '',
+    valueTitle: 'percent',
+    valueLimits: [0, 100],
+  },
+];
+
+interface ListColumn {
+  readonly columns: string;
+  readonly heading: string;
+  readonly from: string;
+  readonly look: Look;
+}
+
+const list: readonly ListColumn[] = [
+  { columns: 'B', heading: 'Unit', from: 'unit', look: { align: 'center', bold: true } },
+  { columns: 'C:E', heading: 'Site', from: 'site', look: { align: 'left', indent: 1 } },
+  { columns: 'F', heading: 'Gas', from: 'gas', look: { align: 'center' } },
+  { columns: 'G', heading: 'Loss a year', from: 'loss', look: { align: 'right', format: '0.0' } },
+  { columns: 'H', heading: 'Share a year, %', from: 'rate', look: { align: 'right', format: '0' } },
+  { columns: 'I', heading: 'Trend', from: 'trend', look: { align: 'center' } },
+  { columns: 'J', heading: 'Confidence', from: 'confidence', look: { align: 'center' } },
+  { columns: 'K', heading: 'Next due', from: 'due', look: { align: 'center', format: 'yyyy-mm-dd' } },
+  { columns: 'L', heading: 'Last visit', from: 'last', look: { align: 'center', format: 'yyyy-mm-dd' } },
+  { columns: 'M', heading: 'Taps left', from: 'taps', look: { align: 'center', format: '0' } },
+];
+
+const rowLook: Look = { size: 9, line: { colour: colours.faintLine, sides: 'bottom' } };
+
+function span(columns: string, row: number): { at: string; through?: string } {
+  const [from = '', to] = columns.split(':');
+  return { at: `${from}${row}`, ...(to === undefined ? {} : { through: `${to}${row}` }) };
+}
+
+function worstTable(): CellRecipe[] {
+  return [
+    {
+      at: `B${tableRow}`,
+      through: `M${tableRow}`,
+      content: 'Call these first: losing most, worst on top',
+      look: looks.section,
+    },
+    ...list.map(({ columns, heading }): CellRecipe => ({
+      ...span(columns, tableRow + 1),
+      content: heading,
+      look: looks.heading,
+    })),
+    ...Array.from({ length: worstPlaces }, (_, index) =>
+      list.map(({ columns, from, look }): CellRecipe => ({
+        ...span(columns, tableRow + 2 + index),
+        content: formula(
+          `IF(INDEX(worst_row,${index + 1})="","",INDEX(fleet_${from},INDEX(worst_row,${index + 1})))`,
+        ),
+        look: { ...rowLook, ...look },
+      })),
+    ).flat(),
+  ];
+}
+
+const lastRow = tableRow + 1 + worstPlaces;
+const noteRow = lastRow + 1;
+
+export const overviewSheet: SheetRecipe = {
+  name: sheetNames.overview,
+  tabColour: '22384D',
+  gridLines: false,
+  widths: { A: 1.5, 'B:M': 10.2, N: 1.5 },
+  heights: {
+    1: 28,
+    2: 16,
+    3: 8,
+    4: 16,
+    5: 32,
+    6: 8,
+    ...Object.fromEntries(Array.from({ length: 2 * chartRows + 2 }, (_, index) => [firstCharts + index, 15])),
+    [tableRow]: 20,
+    [tableRow + 1]: 28,
+    ...Object.fromEntries(Array.from({ length: worstPlaces }, (_, index) => [tableRow + 2 + index, 16])),
+    [noteRow]: 26,
+  },
+  cells: [
+    { at: 'B1', through: 'J1', content: formula('fleet_outfit&": the fleet"'), look: looks.title },
+    {
+      at: 'K1',
+      through: 'M1',
+      content: formula(`"Through "&${asOf}`),
+      look: { ...looks.subtitle, align: 'right' },
+    },
+    {
+      at: 'B2',
+      through: 'M2',
+      content: formula(
+        'IF(fleet_gathered="","Weighed refrigerant, leaks and calls of all units",fleet_gathered)',
+      ),
+      look: looks.subtitle,
+    },
+    ...tiles.flatMap(({ columns: [from, to], label, value, format }): CellRecipe[] => [
+      { at: `${from}4`, through: `${to}4`, content: label, look: { ...tileLabel } },
+      { at: `${from}5`, through: `${to}5`, content: formula(value), look: { ...tileValue, format } },
+    ]),
+    ...worstTable(),
+    {
+      at: `B${noteRow}`,
+      through: `M${noteRow}`,
+      content:
+        'Weights are in the unit system of the settings. A date from one interval is a guess; see the confidence. Before every call: class of the gas, then air and ice, then the charge.',
+      look: { size: 8, ink: colours.quiet, wrap: true, vertical: 'top' },
+    },
+  ],
+  charts,
+  rules: [
+    { range: `I${tableRow + 2}:I${lastRow}`, when: `I${tableRow + 2}="Growing"`, look: looks.stop },
+    {
+      range: `K${tableRow + 2}:K${lastRow}`,
+      when: `AND(ISNUMBER(K${tableRow + 2}),K${tableRow + 2}<=fleet_as_of+fleet_soon)`,
+      look: looks.care,
+    },
+  ],
+  print: { landscape: false, pagesWide: 1, pagesTall: 1, area: `$A$1:$N$${noteRow}` },
+};
