@@ -26,19 +26,12 @@ export interface Look {
 export interface Formula {
   /** Without the leading equals sign. */
   readonly formula: string;
-  /** Cells that one array result fills together, the first one's included: "A4:K8". */
-  readonly over?: string | undefined;
 }
 
 export type Content = number | string | boolean | Formula;
 
 export function formula(text: string): Formula {
   return { formula: text };
-}
-
-/** One formula whose result fills a range; to be put into the range's first cell. */
-export function arrayFormula(text: string, over: string): Formula {
-  return { formula: text, over };
 }
 
 export interface CellRecipe {

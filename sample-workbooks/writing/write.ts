@@ -121,13 +121,7 @@ function writeCells(file: Workbook, sheet: SheetRecipe, target: Target): void {
     const where = `${sheet.name}!${cell.at}`;
     const content = cell.content;
     if (typeof content === 'object') {
-      const spelled = spellFormula(content.formula, target);
-      must(
-        content.over === undefined
-          ? file.SetCellFormula(sheet.name, cell.at, spelled)
-          : file.SetCellFormula(sheet.name, cell.at, spelled, { Ref: content.over, Type: 'array' }),
-        where,
-      );
+      must(file.SetCellFormula(sheet.name, cell.at, spellFormula(content.formula, target)), where);
     } else if (content !== undefined) {
       must(file.SetCellValue(sheet.name, cell.at, content), where);
     }
