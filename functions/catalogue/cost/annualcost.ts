@@ -1,10 +1,13 @@
 import { compareChoices } from '../../../src/cost/comparison.ts';
-import type { ComparedChoice } from '../../../src/cost/comparison.ts';
+import type { ComparedChoice, MissingChoice } from '../../../src/cost/comparison.ts';
 import type { Phrase } from '../../../src/phrase.ts';
 import { figure, phrase } from '../../../src/phrase.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import { assumptionsParameter, readAssumptions } from './assumption-table.ts';
 import { compoundInterest, workedCase } from './example-assumptions.ts';
+import { Remembered, symbolsOf } from './remembered.ts';
+
+const compared = new Remembered<readonly (ComparedChoice | MissingChoice)[]>();
 
 export const annualcost = defineFunction({
   id: 'ANNUALCOST',
@@ -55,23 +58,25 @@ export const annualcost = defineFunction({
     },
   ],
   compute: ({ assumptions }, context) =>
-    compareChoices(readAssumptions(assumptions, context)).map((compared) => {
-      if ('missing' in compared) return [compared.name, ...blanks, `not worked out: ${compared.missing}`];
-      const { choice } = compared;
-      return [
-        compared.name,
-        choice.costPerYear,
-        compared.low,
-        compared.high,
-        choice.lastsYears,
-        choice.upfront,
-        choice.presentCost,
-        compared.netPresentValue,
-        compared.simplePayback,
-        compared.discountedPayback,
-        noteOn(compared),
-      ];
-    }),
+    compared
+      .of(assumptions, symbolsOf(context), () => compareChoices(readAssumptions(assumptions, context)))
+      .map((each) => {
+        if ('missing' in each) return [each.name, ...blanks, `not worked out: ${each.missing}`];
+        const { choice } = each;
+        return [
+          each.name,
+          choice.costPerYear,
+          each.low,
+          each.high,
+          choice.lastsYears,
+          choice.upfront,
+          choice.presentCost,
+          each.netPresentValue,
+          each.simplePayback,
+          each.discountedPayback,
+          noteOn(each),
+        ];
+      }),
 });
 
 function noteOn({ name, choice, baseline }: ComparedChoice): Phrase {

@@ -1,0 +1,133 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { dayOfDate } from '../../../runtime/dates.ts';
+import type { GivenFigure } from '../../quoting/fill-template.ts';
+import type { Quote, QuotedChoice } from '../../quoting/quote.ts';
+import { quoteFor } from '../../quoting/quote.ts';
+import { openFile } from '../../workbook/file/open-file.ts';
+import { saveFile } from '../../workbook/file/save-file.ts';
+import { cautions } from '../cautions.ts';
+import type { Command } from '../command.ts';
+import { readFileWords } from '../file-words.ts';
+import { packageRoot } from '../package-root.ts';
+import { UsageError } from '../usage-error.ts';
+import { wrap } from '../wrap.ts';
+
+export const quoteCommand: Command = {
+  summary: 'Repair, replace or wait: the estimate for one unit of a fleet workbook or log.',
+  usage: `ouncewise quote FLEET.xlsx UNIT [-o QUOTE.xlsx] [--set "NAME=LIKELY[,LOW,HIGH]; ..."] [--units SI] [--excel]
+
+Reads the unit's register row and everything that was weighed into it, fills the estimate workbook and works it out.
+Columns are found by their headings; a visit log, a fleet workbook, .ods and the like will do. Without -o the quote is
+repair-or-replace-UNIT.xlsx in this folder. Prices come from a price list in the same file where it has one (codes CALL,
+REPAIR and the gas); what the file does not know stays an example and is listed. --set gives such figures:
+  --set "power price=0.19; repair price=420,350,520; years left=4"
+--excel spells the formulas for Excel, which keeps the results shown until the add-in is there; --units SI writes and
+reads plain figures in SI.`,
+  run: async (words) => {
+    const { inputs, output, flags, options } = readFileWords(words, {
+      inputs: 2,
+      flags: ['--excel'],
+      options: ['--set', '--units'],
+    });
+    const [file = '', unit = ''] = inputs;
+    const system = readSystem(options.get('--units') ?? 'US');
+    const given = readGiven(options.get('--set') ?? '');
+    const bytes = await openFile(file);
+    const template = await openFile(templatePath(flags.has('--excel')));
+    const quote = quoteFor({ file, bytes, unit, template, day: today(), system, given });
+    const target = output ?? `repair-or-replace-${quote.unit.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.xlsx`;
+    await saveFile(target, quote.bytes);
+    console.log(describe(quote, target));
+    return 0;
+  },
+};
+
+function readSystem(text: string): 'US' | 'SI' {
+  const system = text.trim().toUpperCase();
+  if (system === 'US' || system === 'SI') return system;
+  throw new UsageError(`--units must be US or SI; received "${text}"`);
+}
+
+function templatePath(forExcel: boolean): string {
+  const name = `repair-or-replace${forExcel ? '-excel' : ''}.xlsx`;
+  const path = join(packageRoot(), 'sample-workbooks', name);
+  if (!existsSync(path)) throw new UsageError(`${path} is missing from the installed package`);
+  return path;
+}
+
+function today(): number {
+  const day = dayOfDate(new Date());
+  if (day === undefined) throw new Error('the clock of this computer shows no day');
+  return day;
+}
+
+/** "power price=0.19; repair price=420,350,520". @throws UsageError */
+export function readGiven(text: string): readonly GivenFigure[] {
+  return text
+    .split(';')
+    .filter((part) => part.trim() !== '')
+    .map((part) => {
+      const [name = '', figures] = part.split('=');
+      const numbers = (figures ?? '').split(',').map((word) => (word.trim() === '' ? NaN : Number(word)));
+      const [likely = NaN, low, high] = numbers;
+      if (numbers.some((number) => !Number.isFinite(number)) || ![1, 3].includes(numbers.length)) {
+        throw new UsageError(
+          `--set "${part.trim()}" must be NAME=LIKELY or NAME=LIKELY,LOW,HIGH in plain numbers`,
+        );
+      }
+      if (low !== undefined && high !== undefined && !(low <= likely && likely <= high)) {
+        throw new UsageError(`--set "${part.trim()}": low, likely and high must rise; write LIKELY,LOW,HIGH`);
+      }
+      return {
+        input: name.trim(),
+        values: low === undefined || high === undefined ? [likely] : [likely, low, high],
+      };
+    });
+}
+
+const width = 100;
+
+function describe(quote: Quote, target: string): string {
+  const { unit, verdict, choices, worthPaying, drivers, examples, missing, remarks } = quote;
+  return [
+    ...wrap(`${unit}  ${verdict}`, width),
+    '',
+    ...choices.filter(({ name }) => name !== '').map(choiceLine),
+    ...(worthPaying === undefined
+      ? []
+      : ['', `A repair is worth at most ${whole(worthPaying)} at the likely figures.`]),
+    ...(drivers.length === 0
+      ? []
+      : wrap(
+          `It hangs most on ${drivers.map(([name, from, to]) => `${name} (${from} to ${to})`).join(', ')}.`,
+          width,
+        )),
+    ...missing.map(([input, words]) => `Missing: ${input}: ${words}`),
+    ...(examples.length === 0
+      ? []
+      : [
+          '',
+          ...wrap(
+            `Still examples, to be replaced in Assumptions or with --set: ${examples.join(', ')}.`,
+            width,
+          ),
+        ]),
+    ...remarks.flatMap((remark) => wrap(`Note: ${remark}`, width)),
+    '',
+    cautions,
+    '',
+    `The quote: ${target}`,
+  ].join('\n');
+}
+
+function choiceLine({ name, costAYear, lowest, highest, priceNow, note }: QuotedChoice): string {
+  const title = name.padEnd(11);
+  if (costAYear === undefined || lowest === undefined || highest === undefined) return `  ${title} ${note}`;
+  const range = `${whole(costAYear)} a year (${whole(lowest)} to ${whole(highest)})`;
+  return `  ${title} ${range.padEnd(32)}${priceNow === undefined ? '' : ` price now ${whole(priceNow)}`}`;
+}
+
+function whole(money: number): string {
+  return String(Math.round(money));
+}

@@ -1,0 +1,123 @@
+import { catalogueFunctions } from '../workbook/catalogue-functions.ts';
+import type { CellValue } from '../workbook/engine/values.ts';
+import { CellError } from '../workbook/engine/values.ts';
+import { loadWorkbook } from '../workbook/file/load-workbook.ts';
+import { recalculate } from '../workbook/recalculate.ts';
+import { unitSystem } from '../../runtime/unit-system.ts';
+import { fillCells } from './fill-cells.ts';
+import type { GivenFigure } from './fill-template.ts';
+import { fillTemplate } from './fill-template.ts';
+import { readPrices } from './read-prices.ts';
+import { readUnit } from './read-unit.ts';
+import { Template } from './template.ts';
+
+export interface QuoteRequest {
+  /** Name of the fleet workbook or log, for messages. */
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  readonly unit: string;
+  /** The estimate workbook to fill. */
+  readonly template: Uint8Array;
+  /** Day of the quote, counted from 1970-01-01. */
+  readonly day: number;
+  readonly system: 'US' | 'SI';
+  readonly given: readonly GivenFigure[];
+}
+
+/** One choice as the quote gives it; undefined figures could not be worked out, and the note says why. */
+export interface QuotedChoice {
+  readonly name: string;
+  readonly costAYear: number | undefined;
+  readonly lowest: number | undefined;
+  readonly highest: number | undefined;
+  readonly priceNow: number | undefined;
+  readonly note: string;
+}
+
+export interface Quote {
+  /** The filled workbook, recalculated. */
+  readonly bytes: Uint8Array;
+  readonly unit: string;
+  readonly verdict: string;
+  readonly choices: readonly QuotedChoice[];
+  /** Highest repair price worth paying; undefined when there is none. */
+  readonly worthPaying: number | undefined;
+  /** What moves the answer most: name, from, to. */
+  readonly drivers: readonly (readonly [string, string, string])[];
+  /** Assumptions that are still the examples of the template. */
+  readonly examples: readonly string[];
+  /** Assumptions without which there is no answer, with what is said of each. */
+  readonly missing: readonly (readonly [string, string])[];
+  readonly remarks: readonly string[];
+}
+
+/**
+ * Fills the estimate workbook for one unit and works it out.
+ *
+ * @throws FileError, CalcError when the file does not hold what is needed; nothing is written here
+ */
+export function quoteFor(request: QuoteRequest): Quote {
+  const { file, bytes, day, system, given } = request;
+  const units = unitSystem(system);
+  const unit = readUnit(file, bytes, request.unit, units);
+  const template = new Template(loadWorkbook(request.template));
+  const remarks = fillTemplate(template, unit, {
+    file,
+    day,
+    system,
+    units,
+    prices: readPrices(file, bytes, day, units),
+    given,
+  });
+  const result = recalculate(fillCells(request.template, template.fillings), catalogueFunctions);
+  const filled = new Template(result.loaded);
+  return {
+    bytes: result.bytes,
+    unit: unit.id,
+    verdict: textOf(filled.value('estimate_verdict')),
+    choices: filled.values('estimate_choices').slice(1).map(choiceOf),
+    worthPaying: numberOf(filled.value('estimate_worth')),
+    drivers: filled
+      .values('estimate_drivers')
+      .map(([name, , from, to]) => [textOf(name), textOf(from), textOf(to)] as const)
+      .filter(([name]) => name !== ''),
+    ...assumptionsOf(filled),
+    remarks: [...unit.remarks, ...remarks],
+  };
+}
+
+function choiceOf(cells: readonly CellValue[]): QuotedChoice {
+  const [name, costAYear, lowest, highest, , priceNow] = cells;
+  return {
+    name: textOf(name),
+    costAYear: numberOf(costAYear),
+    lowest: numberOf(lowest),
+    highest: numberOf(highest),
+    priceNow: numberOf(priceNow),
+    note: textOf(cells[10]),
+  };
+}
+
+function assumptionsOf(template: Template): Pick<Quote, 'examples' | 'missing'> {
+  const table = template.table('Assumptions');
+  const examples: string[] = [];
+  const missing: (readonly [string, string])[] = [];
+  for (let row = table.firstRow; row <= table.lastRow; row += 1) {
+    const cell = (heading: string): CellValue => table.sheet.value(row, template.columnOf(table, heading));
+    const input = textOf(cell('Input'));
+    const lacks = textOf(cell('Missing'));
+    if (lacks !== '') missing.push([input, lacks]);
+    else if (numberOf(cell('Likely')) !== undefined && /example/i.test(textOf(cell('Source'))))
+      examples.push(input);
+  }
+  return { examples, missing };
+}
+
+function textOf(value: CellValue | undefined): string {
+  if (value === null || value === undefined) return '';
+  return value instanceof CellError ? value.code : String(value);
+}
+
+function numberOf(value: CellValue | undefined): number | undefined {
+  return typeof value === 'number' ? value : undefined;
+}

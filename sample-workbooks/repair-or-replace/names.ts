@@ -1,0 +1,25 @@
+/** Names of the cells that several sheets read. */
+export const names = {
+  unit: 'quote_unit',
+  date: 'quote_date',
+  by: 'quote_by',
+  outfit: 'quote_outfit',
+  town: 'quote_town',
+  currency: 'quote_currency',
+  validDays: 'quote_valid_days',
+  units: 'log_units',
+} as const;
+
+/** A figure of the register for the picked unit; blank stays blank. */
+export function ofUnit(heading: string): string {
+  const cell = `INDEX(Units[${heading}],MATCH(${names.unit},Units[Unit],0))`;
+  return `IFERROR(IF(${cell}="","",${cell}),"")`;
+}
+
+/** Rows and columns of the assumption table as our functions take it. */
+export const assumptions = 'Assumptions[#All]';
+
+/** A figure that counts, from the assumption table. */
+export function counts(input: string, column: 'Likely' | 'Low' | 'High' = 'Likely'): string {
+  return `INDEX(Assumptions[${column}],MATCH("${input}",Assumptions[Input],0))`;
+}

@@ -1,0 +1,32 @@
+import type { WorkbookRecipe } from '../writing/recipe.ts';
+import { assumptionNames, assumptionsSheet } from './sheets/assumptions.ts';
+import { ledgerSheet } from './sheets/ledger.ts';
+import { quoteSheet } from './sheets/quote.ts';
+import { resultNames, resultSheet } from './sheets/result.ts';
+import { sensitivitySheet } from './sheets/sensitivity.ts';
+import { startHereSheet } from './sheets/start-here.ts';
+import { unitNames, unitSheet } from './sheets/unit.ts';
+import { units, unitsSheet } from './sheets/units.ts';
+
+/** The estimator's workbook: one unit, its history, every assumption, the answer with its range, a page for the customer. */
+export const repairOrReplaceRecipe: WorkbookRecipe = {
+  title: 'Repair or replace',
+  subject: 'What repair, replacement, topping up and doing nothing cost a year, from the history of the unit',
+  file: 'repair-or-replace',
+  names: {
+    ...unitNames,
+    ...assumptionNames,
+    ...resultNames,
+    unit_list: `Units!${units.body('Unit')}`,
+  },
+  sheets: [
+    startHereSheet,
+    unitSheet,
+    assumptionsSheet,
+    resultSheet,
+    sensitivitySheet,
+    quoteSheet,
+    unitsSheet,
+    ledgerSheet,
+  ],
+};
