@@ -19,7 +19,7 @@ const contracts: Readonly<Record<string, () => string>> = {
       baseUrl: 'https://example.org/ouncewise',
       version: '1.2.3.0',
     }),
-  'apps-script-functions.gs': () => emitStubs(catalogue.all()),
+  'apps-script-functions.txt': () => emitStubs(catalogue.all()),
   'onlyoffice-registrations.txt': () => emitRegistrations(catalogue.all()),
   'libreoffice-types.idl': () => emitTypeLibrary(catalogue.all()),
   'libreoffice-help.xcu': () => emitConfiguration(catalogue.all()),
