@@ -57,6 +57,19 @@ describe('the ranking', () => {
     expect(sum).toBeCloseTo(1, 12);
   });
 
+  it('does not call a unit sound whose superheat is out of its band while air, discharge and amps are normal (rule of ours)', () => {
+    const found: Deviation[] = [
+      { symptom: 'superheat', sign: '+', said: [] },
+      { symptom: 'split', sign: '0', said: [] },
+      { symptom: 'discharge', sign: '0', said: [] },
+      { symptom: 'amps', sign: '0', said: [] },
+    ];
+    const ranked = rankCauses(found, nothingMeasured);
+    const sound = ranked.findIndex(({ causes }) => causes.includes('nothing wrong'));
+    const starved = ranked.findIndex(({ causes }) => causes.includes('low charge'));
+    expect(starved).toBeLessThan(sound);
+  });
+
   it('keeps low charge and restriction together until subcooling has a sign', () => {
     const starved = unmistakable('low charge').filter(({ symptom }) => symptom !== 'subcooling');
     const doubtful: Deviation = { symptom: 'subcooling', sign: 'within doubt', said: [] };

@@ -17,10 +17,18 @@ const chances: Readonly<Record<Expected, Readonly<Record<Sign, number>>>> = {
   '?': { '+': 0.3, '0': 0.4, '-': 0.3 },
 };
 
+/** A sound unit leaves its bands by more than the doubt of the instruments about three times in a thousand. */
+const chancesWhenSound: Readonly<Record<Sign, number>> = { '+': 0.0015, '0': 0.997, '-': 0.0015 };
+
+function chanceOf(cause: JudgedCause, symptom: Symptom, sign: Sign): number {
+  const expected = faultSigns[cause][symptom];
+  return (cause === 'nothing wrong' && expected === '0' ? chancesWhenSound : chances[expected])[sign];
+}
+
 /** Product of the chances of everything found, given one cause. */
 export function likelihood(cause: JudgedCause, found: SignsFound): number {
   let product = 1;
-  for (const [symptom, sign] of found) product *= chances[faultSigns[cause][symptom]][sign];
+  for (const [symptom, sign] of found) product *= chanceOf(cause, symptom, sign);
   return product;
 }
 
