@@ -120,7 +120,7 @@ export const pipeFields: readonly Field[] = [
   pipes.choice('gauge_reference', 'Gauge reads', {
     choices: words.gaugeReferences,
     required: conditions.whenPressureRead,
-    help: 'From sea level air, from vacuum, or zeroed at this site.',
+    help: 'gauge: from the local air, as an ordinary gauge reads; absolute: from vacuum; gauge zeroed at site: set to zero in the open air there. None is corrected for elevation twice.',
   }),
   pipes.number('standing_off', 'Minutes off', {
     quantity: 'minutes',
