@@ -2,9 +2,12 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { EsbuildPlugin } from 'esbuild-loader';
 import webpack from 'webpack';
+import { PageFiles } from './functions/hosts/page/page-files.js';
 
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 const root = fileURLToPath(new URL('.', import.meta.url));
+
+const pageFiles = new PageFiles(root);
 
 const helpTakenOut = {
   test: /functions\/(catalogue\/.*|runtime\/shared-parameters)\.ts$/,
@@ -102,6 +105,20 @@ export default [
     output: { filename: '[name].js', library: { name: 'Ouncewise', type: 'var' }, globalObject: 'this' },
     minimize: true,
     help: false,
+  }),
+  build({
+    // The worksheet page: static files for any server; the calculation runs in worker.js.
+    name: 'page',
+    entry: {
+      page: './functions/hosts/page/ui/main.ts',
+      worker: './functions/hosts/page/worker/main.ts',
+      offline: './functions/hosts/page/offline.ts',
+    },
+    target: ['web', 'es2022'],
+    es: 'es2022',
+    output: { filename: '[name].js' },
+    minimize: true,
+    plugins: [new webpack.DefinePlugin(pageFiles.constants), pageFiles],
   }),
   {
     ...build({

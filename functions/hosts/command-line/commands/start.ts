@@ -1,0 +1,74 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { catalogue } from '../../../catalogue/index.ts';
+import { emitGuide } from '../../guide/emit.ts';
+import { servePage } from '../../page/server/serve.ts';
+import type { Command } from '../command.ts';
+import { packageRoot } from '../package-root.ts';
+import { UsageError } from '../usage-error.ts';
+import { visitsCommand } from './visits.ts';
+
+declare const OUNCEWISE_VERSION: string;
+
+export const startCommand: Command = {
+  summary: 'Tell the sample log and serve the worksheet page on this computer.',
+  usage: `ouncewise start [--port NUMBER] [--once]
+
+Prints the last visit of each unit of the sample log, then serves the worksheet page to this computer alone
+(127.0.0.1) until Ctrl+C. Without --port any free port is taken. With --once, or with OUNCEWISE_NO_BROWSER or CI set in
+the environment, it ends after the printing.`,
+  run: async (words) => {
+    const { port, once } = readWords(words);
+    const root = packageRoot();
+    const sample = join(root, 'sample-workbooks/visit-log.xlsx');
+    const code = await visitsCommand.run([sample, '-o', join(root, 'dist/visit-log.xlsx')]);
+    const isQuiet = isSet(process.env.OUNCEWISE_NO_BROWSER) || isSet(process.env.CI);
+    if (once || isQuiet || code !== 0) return code;
+    const folder = join(root, 'dist/page');
+    if (!existsSync(join(folder, 'index.html'))) {
+      throw new UsageError('the page is not built; run: npx webpack --config-name page');
+    }
+    const guide = Object.fromEntries(
+      Object.entries(emitGuide(catalogue.all(), OUNCEWISE_VERSION)).map(([name, text]) => [
+        `guide/${name}`,
+        text,
+      ]),
+    );
+    const { address, server } = await servePage({ folder, texts: guide, port }).catch(
+      (problem: NodeJS.ErrnoException) => {
+        if (problem.code === 'EADDRINUSE') throw new UsageError(`port ${port} is in use; name another one`);
+        if (problem.code === 'EACCES')
+          throw new UsageError(`port ${port} may not be used; name one above 1023`);
+        throw problem;
+      },
+    );
+    console.log(`\nThe worksheet page: ${address}\nOpen it in a browser on this computer. Ctrl+C ends it.`);
+    await new Promise<void>((resolve) => {
+      for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+    });
+    server.closeAllConnections();
+    server.close();
+    return 0;
+  },
+};
+
+function isSet(value: string | undefined): boolean {
+  return value !== undefined && value !== '' && value !== '0' && value !== 'false';
+}
+
+function readWords(words: readonly string[]): { port: number; once: boolean } {
+  let port = 0;
+  let once = false;
+  for (let index = 0; index < words.length; index++) {
+    const word = words[index];
+    if (word === '--once') once = true;
+    else if (word === '--port') {
+      const value = words[++index];
+      if (value === undefined || !/^\d{1,5}$/.test(value) || Number(value) > 65_535) {
+        throw new UsageError(`--port takes a number from 0 to 65535, received ${value ?? 'nothing'}`);
+      }
+      port = Number(value);
+    } else throw new UsageError(`${word ?? ''} is not known here; allowed: --port NUMBER, --once`);
+  }
+  return { port, once };
+}

@@ -1,0 +1,57 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import webpack from 'webpack';
+
+const titles = {
+  'visit-log.xlsx': 'visit log',
+  'repair-or-replace.xlsx': 'repair or replace',
+  'fleet-summary.xlsx': 'fleet summary',
+  'function-guide.xlsx': 'every function, live',
+};
+
+/** Puts the page's own files and the sample workbooks beside the built scripts, and tells the offline worker of them. */
+export class PageFiles {
+  constructor(root) {
+    this.root = root;
+    const shell = join(root, 'manifest/page');
+    const samples = join(root, 'sample-workbooks');
+    this.files = new Map(readdirSync(shell).map((name) => [name, join(shell, name)]));
+    const names = readdirSync(samples).filter((name) => /^(?!.*-excel\.xlsx$)[^~].*\.xlsx$/.test(name));
+    for (const name of names) this.files.set(`samples/${name}`, join(samples, name));
+    this.index = JSON.stringify(
+      names
+        .map((file) => ({ file, title: titles[file] ?? file.replace(/\.xlsx$/, '').replaceAll('-', ' ') }))
+        .sort((one, other) =>
+          one.file === 'visit-log.xlsx'
+            ? -1
+            : other.file === 'visit-log.xlsx'
+              ? 1
+              : one.file < other.file
+                ? -1
+                : 1,
+        ),
+    );
+  }
+
+  /** For webpack's DefinePlugin. */
+  get constants() {
+    // The visit log is all that the page needs to start; other samples are kept when they are opened.
+    const files = ['./', ...this.files.keys(), 'page.js', 'worker.js', 'samples/index.json'].filter(
+      (name) => !name.startsWith('samples/') || name === 'samples/visit-log.xlsx' || name.endsWith('.json'),
+    );
+    const stamp = createHash('sha256').update(String(Date.now())).digest('hex').slice(0, 12);
+    return { OUNCEWISE_PAGE_FILES: JSON.stringify(files), OUNCEWISE_BUILD: JSON.stringify(stamp) };
+  }
+
+  apply(compiler) {
+    const { RawSource } = webpack.sources;
+    compiler.hooks.thisCompilation.tap('PageFiles', (compilation) => {
+      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
+      compilation.hooks.processAssets.tap({ name: 'PageFiles', stage }, () => {
+        for (const [name, path] of this.files) compilation.emitAsset(name, new RawSource(readFileSync(path)));
+        compilation.emitAsset('samples/index.json', new RawSource(this.index));
+      });
+    });
+  }
+}

@@ -1,0 +1,267 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+import { cautions } from '../../guide/cautions.ts';
+import { columnLetters, parseArea } from '../../workbook/engine/address.ts';
+import type { Gaze, LogInfo, Spot, View } from '../protocol.ts';
+import { CellLooks } from './cell-looks.ts';
+import { paintCharts } from './chart-drawing.ts';
+import { Clipboard } from './clipboard.ts';
+import { Editor } from './editor.ts';
+import { element, part } from './element.ts';
+import { Grid } from './grid.ts';
+import { giveHands } from './grid-hands.ts';
+import { layOutForPrint } from './print.ts';
+import { paintStrip } from './strip.ts';
+import { Suggestions } from './suggestions.ts';
+import { SheetTabs } from './tabs.ts';
+import type { WorkerClient } from './worker-client.ts';
+
+/** The open log on the screen, and everything that is done to it. */
+export class App {
+  readonly grid: Grid;
+  readonly editor: Editor;
+  readonly worker: WorkerClient;
+  log: LogInfo | undefined;
+  view: View | undefined;
+  onChange: (view: View) => void = () => undefined;
+  readonly #looks: CellLooks;
+  readonly #tabs: SheetTabs;
+  readonly #clipboard: Clipboard;
+  readonly #places = new Map<number, Spot>();
+  #isLooking = false;
+  #looksAgain = false;
+  #chartedRow = '';
+
+  constructor(worker: WorkerClient) {
+    this.worker = worker;
+    // Fingers need more room than a mouse.
+    const scale = matchMedia('(pointer: coarse)').matches ? 1.35 : 1;
+    this.#looks = new CellLooks(scale);
+    const root = part('grid');
+    this.grid = new Grid(root, this.#looks, scale);
+    const suggestions = new Suggestions(part('suggestions'));
+    this.editor = new Editor(this.grid, part<HTMLInputElement>('formula'), suggestions, {
+      typed: () => (this.#isViewOfCell() ? (this.view?.inHand.typed ?? '') : ''),
+      choices: () => (this.#isViewOfCell() ? (this.view?.inHand.choices ?? []) : []),
+      commit: (text, { row, column }) =>
+        this.act((gaze) => worker.ask('type', [{ row, column, typed: text }], false, gaze)),
+    });
+    this.#clipboard = new Clipboard(this);
+    this.#tabs = new SheetTabs(part('tabs'), (index) => this.goTo(index));
+    this.grid.onGaze = () => this.look();
+    this.grid.onPaint = () => this.editor.follow();
+    giveHands(this.grid, this.editor, {
+      clear: () => void this.act((gaze) => worker.ask('clear', this.grid.selection, gaze)),
+      fillDown: () => void this.fillDown(),
+      undo: () => void this.act((gaze) => worker.ask('undo', gaze)),
+      redo: () => void this.act((gaze) => worker.ask('redo', gaze)),
+      follow: (spot) => this.#follow(spot),
+      hasChoices: () => (this.view?.inHand.choices.length ?? 0) > 0,
+    });
+    void worker.ask('functions').then((functions) => suggestions.setFunctions(functions));
+    part('cautions').replaceChildren(...cautions.map((line) => element('li', {}, line)));
+    part('formula').addEventListener('pointerdown', () => undefined);
+    part('choices').addEventListener('click', () => this.editor.open(true, true));
+  }
+
+  /** Shows a log from its first sheet, or from the readings when it has some. */
+  show(log: LogInfo): void {
+    this.log = log;
+    this.view = undefined;
+    this.#places.clear();
+    this.#looks.set(log.styles, log.overlays);
+    this.#clipboard.forget();
+    const readings = log.sheets.findIndex((sheet) => sheet.tables.some(({ name }) => name === 'Readings'));
+    this.#tabs.set(log.sheets);
+    this.goTo(readings >= 0 ? readings : log.first);
+  }
+
+  goTo(index: number, spot?: Spot): void {
+    const sheet = this.log?.sheets[index];
+    if (sheet === undefined) return;
+    this.#places.set(this.grid.sheetNumber, this.grid.inHand);
+    const table = sheet.tables.find(({ name }) => name === 'Readings');
+    const usual = table === undefined ? { row: 0, column: 0 } : { row: table.top + 1, column: table.left };
+    const place = spot ?? this.#places.get(index) ?? usual;
+    this.#tabs.mark(index);
+    part('grid').setAttribute('aria-label', `Sheet ${sheet.name}`);
+    this.grid.show(index, sheet, place);
+    this.grid.select(place);
+  }
+
+  /** Asks for what is in sight; one question at a time, the latest wins. */
+  look(): void {
+    if (this.log === undefined) return;
+    if (this.#isLooking) {
+      this.#looksAgain = true;
+      return;
+    }
+    this.#isLooking = true;
+    const gaze = this.grid.gaze();
+    this.worker
+      .ask('look', gaze)
+      .then(
+        (view) => this.#looked(gaze, view),
+        (problem: unknown) => this.tell(String(problem), true),
+      )
+      .finally(() => {
+        this.#isLooking = false;
+        if (this.#looksAgain) {
+          this.#looksAgain = false;
+          this.look();
+        }
+      });
+  }
+
+  /** Changes the log; false when the change was refused. */
+  async act(change: (gaze: Gaze) => Promise<View>): Promise<boolean> {
+    const gaze = this.grid.gaze();
+    try {
+      const view = await change(gaze);
+      if (view.sheets !== undefined && this.log !== undefined) {
+        this.log = { ...this.log, sheets: view.sheets };
+        const sheet = view.sheets[this.grid.sheetNumber];
+        if (sheet !== undefined) this.grid.setSheet(sheet);
+      }
+      this.#chartedRow = '';
+      this.#looked(gaze, view);
+      if (view.notice !== '') this.tell(view.notice, view.wasRefused);
+      else this.tell('', false);
+      return !view.wasRefused;
+    } catch (problem) {
+      this.tell(problem instanceof Error ? problem.message : String(problem), true);
+      return false;
+    }
+  }
+
+  fillDown(): Promise<boolean> {
+    const { top, left, bottom, right } = this.grid.selection;
+    const from = bottom > top ? top : Math.max(top - 1, 0);
+    if (from === bottom) return Promise.resolve(false);
+    const source = { top: from, left, bottom: from, right };
+    return this.act((gaze) =>
+      this.worker.ask('copy', this.grid.sheetNumber, source, { top: from + 1, left, bottom, right }, gaze),
+    );
+  }
+
+  addRow(): Promise<boolean> {
+    return this.act((gaze) => this.worker.ask('addRows', this.grid.inHand.row, 1, gaze));
+  }
+
+  async print(index: number): Promise<void> {
+    const sheet = this.log?.sheets[index];
+    if (sheet === undefined) return;
+    layOutForPrint(part('paper'), sheet, await this.worker.ask('print', index));
+    globalThis.print();
+  }
+
+  tell(words: string, isTrouble: boolean): void {
+    const notice = part('notice');
+    notice.textContent = words;
+    notice.classList.toggle('trouble', isTrouble);
+    notice.hidden = words === '';
+  }
+
+  #isViewOfCell(): boolean {
+    const { inHand } = this.grid;
+    return this.view?.inHand.row === inHand.row && this.view.inHand.column === inHand.column;
+  }
+
+  #looked(gaze: Gaze, view: View): void {
+    if (gaze.sheet !== this.grid.sheetNumber) return;
+    this.view = view;
+    this.grid.setCells(view.cells);
+    const { row, column } = this.grid.inHand;
+    if (view.inHand.row !== row || view.inHand.column !== column) {
+      this.look();
+      return;
+    }
+    this.#showCell(view);
+    this.#clipboard.ready(view.selected, gaze);
+    if (view.hand !== undefined) paintStrip(part('strip'), view.hand);
+    this.onChange(view);
+    this.#chart(gaze);
+  }
+
+  #showCell({ inHand, hand }: View): void {
+    const { selection } = this.grid;
+    const isSingle = selection.top === selection.bottom && selection.left === selection.right;
+    part('address').textContent = isSingle
+      ? inHand.address
+      : `${columnLetters(selection.left)}${selection.top + 1}:${columnLetters(selection.right)}${selection.bottom + 1}`;
+    if (!this.editor.isOpen) this.editor.bar.value = inHand.typed;
+    const about = part('about');
+    about.replaceChildren(
+      element('b', {}, inHand.heading),
+      inHand.heading === '' ? '' : ' ',
+      inHand.error === '' ? inHand.prompt : element('span', { class: 'error-words' }, inHand.error),
+    );
+    const hasChoices = inHand.choices.length > 0;
+    part('choices').hidden = !hasChoices;
+    // Screen readers hear the cell by name, not by its place alone.
+    const cell = document.getElementById('cell-in-hand');
+    const words = [
+      inHand.address,
+      inHand.heading,
+      inHand.shown === '' ? 'blank' : inHand.shown,
+      inHand.error,
+    ];
+    cell?.setAttribute('aria-label', words.filter((word) => word !== '').join(', '));
+    const root = part('grid');
+    if (cell === null) root.removeAttribute('aria-activedescendant');
+    else root.setAttribute('aria-activedescendant', 'cell-in-hand');
+    part('spoken').textContent = [
+      ...words.filter((word) => word !== ''),
+      hand?.next === undefined ? '' : `next: ${hand.next}`,
+    ].join('. ');
+    this.#placeErrorBubble(inHand.error);
+  }
+
+  /** The reason of an error stands beside its cell. */
+  #placeErrorBubble(words: string): void {
+    const bubble = part('bubble');
+    bubble.hidden = words === '';
+    if (words === '') return;
+    bubble.textContent = words;
+    const box = this.grid.boxOf(this.grid.inHand);
+    const place = this.grid.window.getBoundingClientRect();
+    const left = Math.min(place.left + box.left, document.documentElement.clientWidth - 320);
+    bubble.style.left = `${Math.max(left, 4)}px`;
+    bubble.style.top = `${place.top + box.top + box.height + 4}px`;
+  }
+
+  #chart(gaze: Gaze): void {
+    const panel = part('charts-panel');
+    const key = `${gaze.sheet} ${gaze.cell.row}`;
+    if (panel.hidden || key === this.#chartedRow || this.view?.hand === undefined) return;
+    this.#chartedRow = key;
+    void this.worker
+      .ask('charts', gaze.sheet, gaze.cell.row)
+      .then((charts) => paintCharts(part('charts'), charts))
+      .catch((problem: unknown) => this.tell(String(problem), true));
+  }
+
+  showCharts(isShown: boolean): void {
+    part('charts-panel').hidden = !isShown;
+    this.#chartedRow = '';
+    if (isShown) this.look();
+  }
+
+  #follow(spot: Spot): boolean {
+    const sheet = this.grid.sheet;
+    const link = sheet?.links.find(([ref]) => {
+      const area = parseArea(ref);
+      return area !== undefined && area.top === spot.row && area.left === spot.column;
+    });
+    const [, name, address = 'A1'] = /^'?(.*?)'?!\$?([A-Z]+\$?\d+)/.exec(link?.[1] ?? '') ?? [];
+    const index = this.log?.sheets.findIndex((each) => each.name === name?.replaceAll("''", "'")) ?? -1;
+    if (index < 0) return false;
+    const area = parseArea(address.replaceAll('$', ''));
+    // A link to the sheet as a whole leaves the place in it as it was.
+    this.goTo(
+      index,
+      area === undefined || address === 'A1' ? undefined : { row: area.top, column: area.left },
+    );
+    return true;
+  }
+}

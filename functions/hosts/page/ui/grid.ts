@@ -1,0 +1,389 @@
+/// <reference lib="dom" />
+import type { Area, Gaze, ShownCell, SheetInfo, Spot } from '../protocol.ts';
+import { cellAddress } from '../../workbook/engine/address.ts';
+import { Axis } from './axis.ts';
+import type { CellLooks } from './cell-looks.ts';
+import { element } from './element.ts';
+import { inside, paintCells, paintColumnHeads, paintFrames, paintRowHeads } from './grid-panes.ts';
+import type { Painting } from './grid-panes.ts';
+
+/** Blank rows and columns shown behind those in use. */
+const spareRows = 40;
+const spareColumns = 6;
+/** Rows and columns painted, and asked for, beyond the visible ones. */
+const paintMargin = { rows: 6, columns: 2 };
+const askMargin = { rows: 40, columns: 10 };
+
+type PaneName = 'corner' | 'above' | 'beside' | 'main';
+const paneNames: readonly PaneName[] = ['corner', 'above', 'beside', 'main'];
+
+interface Pane {
+  readonly box: HTMLElement;
+  readonly layer: HTMLElement;
+  readonly frames: HTMLElement;
+}
+
+/** A sheet on the screen: only what is in sight is in the document. It shows and selects; others edit. */
+export class Grid {
+  readonly root: HTMLElement;
+  readonly scroller: HTMLElement;
+  readonly window: HTMLElement;
+  readonly headHeight: number;
+  readonly headWidth: number;
+  readonly scale: number;
+  rows = new Axis(1, 24, []);
+  columns = new Axis(1, 70, []);
+  sheetNumber = 0;
+  inHand: Spot = { row: 0, column: 0 };
+  /** The corner of the selection opposite to the cell in hand. */
+  far: Spot = { row: 0, column: 0 };
+  onGaze: () => void = () => undefined;
+  onPaint: () => void = () => undefined;
+  readonly #looks: CellLooks;
+  readonly #spacer: HTMLElement;
+  readonly #panes: Readonly<Record<PaneName, Pane>>;
+  readonly #heads: Readonly<Record<'leftTop' | 'top' | 'left' | 'leftBottom', HTMLElement>>;
+  #sheet: SheetInfo | undefined;
+  #cells = new Map<string, ShownCell>();
+  #asked: Area | undefined;
+  #painted: Area | undefined;
+  #paintedAtStart = false;
+  #frame = 0;
+
+  constructor(root: HTMLElement, looks: CellLooks, scale: number) {
+    this.root = root;
+    this.#looks = looks;
+    this.scale = scale;
+    this.headHeight = Math.round(24 * scale);
+    this.headWidth = Math.round(44 * scale);
+    this.scroller = element('div', { class: 'scroller', tabindex: -1 });
+    this.#spacer = element('div', { class: 'spacer' });
+    this.window = element('div', { class: 'window' });
+    const pane = (name: PaneName): Pane => {
+      const layer = element('div', { class: 'layer', role: 'rowgroup' });
+      const frames = element('div', { class: 'layer frames', 'aria-hidden': 'true' });
+      const box = element('div', { class: `pane ${name}`, role: 'presentation' }, layer, frames);
+      return { box, layer, frames };
+    };
+    this.#panes = {
+      corner: pane('corner'),
+      above: pane('above'),
+      beside: pane('beside'),
+      main: pane('main'),
+    };
+    const head = (): HTMLElement => element('div', { class: 'heads', 'aria-hidden': 'true' });
+    this.#heads = { leftTop: head(), top: head(), left: head(), leftBottom: head() };
+    this.window.append(
+      ...Object.values(this.#heads),
+      ...paneNames.map((name) => this.#panes[name].box),
+      element('div', { class: 'heads origin', 'aria-hidden': 'true' }),
+    );
+    this.#spacer.append(this.window);
+    this.scroller.append(this.#spacer);
+    root.append(this.scroller);
+    this.scroller.addEventListener('scroll', () => this.#schedule());
+    new ResizeObserver(() => this.repaint()).observe(root);
+  }
+
+  get sheet(): SheetInfo | undefined {
+    return this.#sheet;
+  }
+
+  get selection(): Area {
+    const { inHand, far } = this;
+    return {
+      top: Math.min(inHand.row, far.row),
+      bottom: Math.max(inHand.row, far.row),
+      left: Math.min(inHand.column, far.column),
+      right: Math.max(inHand.column, far.column),
+    };
+  }
+
+  show(number: number, sheet: SheetInfo, inHand: Spot): void {
+    this.sheetNumber = number;
+    this.setSheet(sheet);
+    this.#cells = new Map();
+    this.inHand = inHand;
+    this.far = inHand;
+    this.scroller.scrollTo(0, 0);
+    this.repaint();
+  }
+
+  setSheet(sheet: SheetInfo): void {
+    this.#sheet = sheet;
+    const { scale } = this;
+    const scaled = (sizes: SheetInfo['rowHeights'], least: number): (readonly [number, number])[] =>
+      sizes.map(
+        ([index, size]) => [index, size === 0 ? 0 : Math.max(Math.round(size * scale), least)] as const,
+      );
+    this.rows = new Axis(
+      sheet.rowCount + spareRows,
+      Math.round(sheet.defaultRowHeight * scale),
+      scaled(sheet.rowHeights, 4),
+    );
+    this.columns = new Axis(
+      sheet.columnCount + spareColumns,
+      Math.round(sheet.defaultColumnWidth * scale),
+      scaled(sheet.columnWidths, 8),
+    );
+    this.#spacer.style.width = `${this.headWidth + this.columns.length}px`;
+    this.#spacer.style.height = `${this.headHeight + this.rows.length}px`;
+    this.root.setAttribute('aria-rowcount', String(this.rows.count));
+    this.root.setAttribute('aria-colcount', String(this.columns.count));
+  }
+
+  /** Frozen rows and columns, fewer when the window is too small to leave room for others. */
+  get frozen(): { rows: number; columns: number } {
+    const sheet = this.#sheet;
+    if (sheet === undefined) return { rows: 0, columns: 0 };
+    const fits = (axis: Axis, wanted: number, room: number): number => {
+      let count = wanted;
+      while (count > 0 && axis.offset(count) > room * 0.6) count--;
+      return count;
+    };
+    return {
+      rows: fits(this.rows, sheet.frozenRows, this.scroller.clientHeight - this.headHeight),
+      columns: fits(this.columns, sheet.frozenColumns, this.scroller.clientWidth - this.headWidth),
+    };
+  }
+
+  /** The part to ask the worker for: what is in sight with a margin, and the frozen rows and columns. */
+  gaze(): Gaze {
+    const seen = this.#visible();
+    const { rows, columns } = this.frozen;
+    const main: Area = {
+      top: Math.max(seen.top - askMargin.rows, rows),
+      left: Math.max(seen.left - askMargin.columns, columns),
+      bottom: Math.min(seen.bottom + askMargin.rows, this.rows.count - 1),
+      right: Math.min(seen.right + askMargin.columns, this.columns.count - 1),
+    };
+    this.#asked = main;
+    const areas = [
+      main,
+      { top: 0, left: 0, bottom: rows - 1, right: columns - 1 },
+      { ...main, top: 0, bottom: rows - 1 },
+      { ...main, left: 0, right: columns - 1 },
+    ].filter((area) => area.bottom >= area.top && area.right >= area.left);
+    return { sheet: this.sheetNumber, areas, cell: this.inHand, selection: this.selection };
+  }
+
+  setCells(cells: readonly ShownCell[]): void {
+    this.#cells = new Map(cells.map((cell) => [cellAddress(cell.row, cell.column), cell]));
+    this.repaint();
+  }
+
+  cellAt(spot: Spot): ShownCell | undefined {
+    return this.#cells.get(cellAddress(spot.row, spot.column));
+  }
+
+  select(inHand: Spot, far: Spot = inHand): void {
+    const clamp = ({ row, column }: Spot): Spot => ({
+      row: Math.min(Math.max(row, 0), this.rows.count - 1),
+      column: Math.min(Math.max(column, 0), this.columns.count - 1),
+    });
+    const merge = this.#sheet?.merges.find((each) => inside(each, inHand.row, inHand.column));
+    const isPlain = far.row === inHand.row && far.column === inHand.column;
+    this.inHand = clamp(merge === undefined || !isPlain ? inHand : { row: merge.top, column: merge.left });
+    this.far = isPlain ? this.inHand : clamp(far);
+    this.reveal(isPlain ? this.inHand : this.far);
+    this.repaint();
+    this.onGaze();
+  }
+
+  /** Scrolls until a cell is in sight. */
+  reveal({ row, column }: Spot): void {
+    const frozen = this.frozen;
+    const axis = (place: Axis, index: number, held: number, from: number, room: number): number => {
+      if (index < held) return from;
+      const start = place.offset(index) - place.offset(held);
+      const end = place.offset(index + 1) - place.offset(held);
+      if (start < from) return start;
+      return end > from + room ? Math.min(end - room, start) : from;
+    };
+    const { clientHeight, clientWidth, scrollTop, scrollLeft } = this.scroller;
+    const top = axis(
+      this.rows,
+      row,
+      frozen.rows,
+      scrollTop,
+      clientHeight - this.headHeight - this.rows.offset(frozen.rows),
+    );
+    const left = axis(
+      this.columns,
+      column,
+      frozen.columns,
+      scrollLeft,
+      clientWidth - this.headWidth - this.columns.offset(frozen.columns),
+    );
+    if (top !== scrollTop || left !== scrollLeft) this.scroller.scrollTo(left, top);
+  }
+
+  /** Where a cell is inside the window, in pixels. */
+  boxOf({ row, column }: Spot): { left: number; top: number; width: number; height: number } {
+    const frozen = this.frozen;
+    const merge = this.#sheet?.merges.find((each) => inside(each, row, column));
+    const left = this.columns.offset(column) - (column < frozen.columns ? 0 : this.scroller.scrollLeft);
+    const top = this.rows.offset(row) - (row < frozen.rows ? 0 : this.scroller.scrollTop);
+    return {
+      left: this.headWidth + left,
+      top: this.headHeight + top,
+      width: this.columns.offset((merge?.right ?? column) + 1) - this.columns.offset(column),
+      height: this.rows.offset((merge?.bottom ?? row) + 1) - this.rows.offset(row),
+    };
+  }
+
+  /** The cell under a point of the window; undefined on the headings. */
+  spotAt(clientX: number, clientY: number): Spot | undefined {
+    const box = this.window.getBoundingClientRect();
+    const x = clientX - box.left - this.headWidth;
+    const y = clientY - box.top - this.headHeight;
+    if (x < 0 || y < 0) return undefined;
+    const frozen = this.frozen;
+    const isLeft = x < this.columns.offset(frozen.columns);
+    const isTop = y < this.rows.offset(frozen.rows);
+    return {
+      column: this.columns.at(isLeft ? x : x + this.scroller.scrollLeft),
+      row: this.rows.at(isTop ? y : y + this.scroller.scrollTop),
+    };
+  }
+
+  repaint(): void {
+    this.#painted = undefined;
+    this.#schedule();
+  }
+
+  #schedule(): void {
+    if (this.#frame !== 0) return;
+    this.#frame = requestAnimationFrame(() => {
+      this.#frame = 0;
+      this.#paint();
+    });
+  }
+
+  #visible(): Area {
+    const frozen = this.frozen;
+    const { scrollLeft, scrollTop, clientWidth, clientHeight } = this.scroller;
+    const left = this.columns.at(this.columns.offset(frozen.columns) + scrollLeft);
+    const top = this.rows.at(this.rows.offset(frozen.rows) + scrollTop);
+    return {
+      top,
+      left,
+      bottom: this.rows.at(Math.max(scrollTop + clientHeight - this.headHeight, 0)),
+      right: this.columns.at(Math.max(scrollLeft + clientWidth - this.headWidth, 0)),
+    };
+  }
+
+  #paint(): void {
+    const sheet = this.#sheet;
+    if (sheet === undefined || this.scroller.clientWidth === 0) return;
+    const seen = this.#visible();
+    const { clientWidth, clientHeight, scrollLeft, scrollTop } = this.scroller;
+    const frozen = this.frozen;
+    const x = this.headWidth + this.columns.offset(frozen.columns);
+    const y = this.headHeight + this.rows.offset(frozen.rows);
+    this.window.style.width = `${clientWidth}px`;
+    this.window.style.height = `${clientHeight}px`;
+    const { corner, above, beside, main } = this.#panes;
+    place(corner.box, this.headWidth, this.headHeight, x, y);
+    place(above.box, x, this.headHeight, clientWidth, y);
+    place(beside.box, this.headWidth, y, x, clientHeight);
+    place(main.box, x, y, clientWidth, clientHeight);
+    const { leftTop, top, left, leftBottom } = this.#heads;
+    place(leftTop, this.headWidth, 0, x, this.headHeight);
+    place(top, x, 0, clientWidth, this.headHeight);
+    place(left, 0, this.headHeight, this.headWidth, y);
+    place(leftBottom, 0, y, this.headWidth, clientHeight);
+    const held = { x: this.columns.offset(frozen.columns), y: this.rows.offset(frozen.rows) };
+    const shift = (layer: HTMLElement, dx: number, dy: number): void => {
+      layer.style.transform = `translate(${-dx}px, ${-dy}px)`;
+    };
+    for (const layer of [above.layer, above.frames]) shift(layer, held.x + scrollLeft, 0);
+    for (const layer of [beside.layer, beside.frames]) shift(layer, 0, held.y + scrollTop);
+    for (const layer of [main.layer, main.frames]) shift(layer, held.x + scrollLeft, held.y + scrollTop);
+    // Long titles in frozen columns run on over the others as long as those stand at their beginning.
+    const isAtStart = scrollLeft === 0;
+    corner.box.classList.toggle('at-start', isAtStart);
+    const isPainted =
+      this.#painted !== undefined &&
+      this.#paintedAtStart === isAtStart &&
+      seen.top >= this.#painted.top &&
+      seen.bottom <= this.#painted.bottom &&
+      seen.left >= this.#painted.left &&
+      seen.right <= this.#painted.right;
+    if (!isPainted) this.#paintPanes(sheet, seen, frozen);
+    for (const layer of [this.#heads.top.firstElementChild, this.#heads.leftBottom.firstElementChild]) {
+      if (layer instanceof HTMLElement) {
+        shift(
+          layer,
+          layer.parentElement === top ? held.x + scrollLeft : 0,
+          layer.parentElement === top ? 0 : held.y + scrollTop,
+        );
+      }
+    }
+    this.onPaint();
+    const isAsked =
+      this.#asked !== undefined &&
+      seen.top >= this.#asked.top &&
+      seen.bottom <= this.#asked.bottom &&
+      seen.left >= this.#asked.left &&
+      seen.right <= this.#asked.right;
+    if (!isAsked) this.onGaze();
+  }
+
+  #paintPanes(sheet: SheetInfo, seen: Area, frozen: { rows: number; columns: number }): void {
+    const area: Area = {
+      top: Math.max(seen.top - paintMargin.rows, frozen.rows),
+      left: Math.max(seen.left - paintMargin.columns, frozen.columns),
+      bottom: Math.min(seen.bottom + paintMargin.rows, this.rows.count - 1),
+      right: Math.min(seen.right + paintMargin.columns, this.columns.count - 1),
+    };
+    this.#painted = area;
+    this.#paintedAtStart = this.scroller.scrollLeft === 0;
+    const painting: Painting = {
+      sheet,
+      rows: this.rows,
+      columns: this.columns,
+      cells: this.#cells,
+      looks: this.#looks,
+      inHand: this.inHand,
+      scale: this.scale,
+    };
+    const top = { top: 0, bottom: frozen.rows - 1 };
+    const left = { left: 0, right: frozen.columns - 1 };
+    const areas: Readonly<Record<PaneName, Area>> = {
+      corner: { ...top, ...left },
+      above: { ...area, ...top },
+      beside: { ...area, ...left },
+      main: area,
+    };
+    for (const name of paneNames) {
+      this.#panes[name].layer.replaceChildren(
+        ...paintCells(
+          painting,
+          areas[name],
+          name === 'corner' && this.#paintedAtStart ? area.right : areas[name].right,
+        ),
+      );
+      this.#panes[name].frames.replaceChildren(...paintFrames(painting, this.selection));
+    }
+    const { selection } = this;
+    const fill = (box: HTMLElement, heads: HTMLElement[]): void =>
+      box.replaceChildren(element('div', { class: 'layer' }, ...heads));
+    fill(this.#heads.leftTop, paintColumnHeads(this.columns, 0, frozen.columns - 1, selection));
+    fill(this.#heads.top, paintColumnHeads(this.columns, area.left, area.right, selection));
+    fill(this.#heads.left, paintRowHeads(this.rows, 0, frozen.rows - 1, selection));
+    fill(this.#heads.leftBottom, paintRowHeads(this.rows, area.top, area.bottom, selection));
+  }
+}
+
+function place(box: HTMLElement, left: number, top: number, right: number, bottom: number): void {
+  const isEmpty = right <= left || bottom <= top;
+  box.hidden = isEmpty;
+  if (isEmpty) return;
+  Object.assign(box.style, {
+    left: `${left}px`,
+    top: `${top}px`,
+    width: `${right - left}px`,
+    height: `${bottom - top}px`,
+  });
+}

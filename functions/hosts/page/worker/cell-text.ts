@@ -1,0 +1,55 @@
+import { format, isDateFormat } from 'numfmt';
+import { numberText } from '../../workbook/engine/number-text.ts';
+import type { DateSystem } from '../../workbook/engine/serial-date.ts';
+import { dateOf } from '../../workbook/engine/serial-date.ts';
+import { parseNumber } from '../../workbook/engine/text-number.ts';
+import type { CellValue } from '../../workbook/engine/values.ts';
+import { CellError } from '../../workbook/engine/values.ts';
+import type { ValueKind } from '../protocol.ts';
+
+export function kindOf(value: CellValue): ValueKind {
+  if (value === null || value === '') return 'blank';
+  if (value instanceof CellError) return 'error';
+  return typeof value === 'number' ? 'number' : typeof value === 'boolean' ? 'truth' : 'text';
+}
+
+/** A value as its number format shows it. */
+export function shownText(value: CellValue, pattern: string, system: DateSystem): string {
+  if (value === null) return '';
+  if (value instanceof CellError) return value.code;
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (typeof value === 'string' && (pattern === 'General' || pattern === '@')) return value;
+  if (value === '') return '';
+  try {
+    const serial =
+      typeof value === 'number' && system === 1904 && isDateFormat(pattern) ? value + 1462 : value;
+    return format(pattern, serial, { throws: false });
+  } catch {
+    return typeof value === 'number' ? numberText(value) : value;
+  }
+}
+
+/** A value as it is typed, so that typing it again gives the same value. */
+export function typedText(value: CellValue, pattern: string, system: DateSystem): string {
+  if (value === null) return '';
+  if (value instanceof CellError) return value.code;
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (typeof value === 'string') {
+    const isSafe = parseNumber(value, system) === undefined && !/^(?:['=]|true$|false$)/i.test(value);
+    return isSafe ? value : `'${value}`;
+  }
+  if (isDateFormat(pattern) && value >= 1 && value < 2_958_466) return typedDate(value, system);
+  if (pattern.includes('%')) return `${numberText(Number((value * 100).toPrecision(15)))}%`;
+  return numberText(value);
+}
+
+function typedDate(value: number, system: DateSystem): string {
+  const whole = Math.floor(value);
+  const { year, month, day } = dateOf(whole, system);
+  const two = (part: number): string => String(part).padStart(2, '0');
+  const date = `${year}-${two(month)}-${two(day)}`;
+  const seconds = Math.round((value - whole) * 86_400);
+  if (seconds <= 0 || seconds >= 86_400) return date;
+  const clock = `${two(Math.floor(seconds / 3600))}:${two(Math.floor(seconds / 60) % 60)}`;
+  return `${date} ${clock}${seconds % 60 === 0 ? '' : `:${two(seconds % 60)}`}`;
+}

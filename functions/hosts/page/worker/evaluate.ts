@@ -1,0 +1,44 @@
+import type { Reference } from '../../workbook/engine/reference.ts';
+import { asReference, isMatrix } from '../../workbook/engine/operand.ts';
+import type { Sheet } from '../../workbook/engine/sheet.ts';
+import type { CellValue } from '../../workbook/engine/values.ts';
+import type { Workbook } from '../../workbook/engine/workbook.ts';
+
+export interface FormulaPlace {
+  readonly sheet: Sheet;
+  /** Cell the formula is written for; relative references are counted from it. */
+  readonly baseRow: number;
+  readonly baseColumn: number;
+  readonly row: number;
+  readonly column: number;
+}
+
+type Answer =
+  { readonly value: CellValue } | { readonly reference: Reference } | { readonly list: CellValue[] };
+
+/** Works out a formula that stands in no cell: of a colour rule, of a check. Undefined when it cannot be. */
+export function evaluateAside(workbook: Workbook, formula: string, place: FormulaPlace): Answer | undefined {
+  const { sheet, baseRow, baseColumn, row, column } = place;
+  try {
+    const compiled = workbook.compile(formula, sheet, baseRow, baseColumn, true);
+    if (compiled.problem !== undefined) return undefined;
+    const result = compiled.evaluate({ workbook, sheet, row, column, variables: [] });
+    const reference = asReference(result);
+    if (reference !== undefined) return { reference };
+    if (isMatrix(result)) return { list: result.flat() };
+    if (result === undefined || (typeof result === 'object' && result !== null && !('code' in result))) {
+      return undefined;
+    }
+    return { value: result };
+  } catch {
+    // A rule that cannot be worked out colours nothing and forbids nothing.
+    return undefined;
+  }
+}
+
+export function asideValue(workbook: Workbook, formula: string, place: FormulaPlace): CellValue {
+  const answer = evaluateAside(workbook, formula, place);
+  if (answer === undefined) return null;
+  if ('value' in answer) return answer.value;
+  return 'reference' in answer ? answer.reference.first() : (answer.list[0] ?? null);
+}

@@ -1,0 +1,65 @@
+import type { Sheet } from '../../workbook/engine/sheet.ts';
+import type { Table } from '../../workbook/engine/table.ts';
+import type { CellValue } from '../../workbook/engine/values.ts';
+import type { LogSession } from './log-session.ts';
+import { shownText } from './cell-text.ts';
+
+/** One row of a table, read by heading. The row above the headings holds units of measure in our workbooks. */
+export class TableRow {
+  readonly session: LogSession;
+  readonly table: Table;
+  readonly row: number;
+
+  constructor(session: LogSession, table: Table, row: number) {
+    this.session = session;
+    this.table = table;
+    this.row = row;
+  }
+
+  static at(session: LogSession, sheet: Sheet, row: number, column: number): TableRow | undefined {
+    // Any cell of the row will do, also one beside the table.
+    const candidates = [...session.workbook.tables].filter(
+      (table) => table.sheet === sheet && row >= table.firstRow && row <= table.lastRow,
+    );
+    const table = session.workbook.tableAt(sheet, row, column) ?? candidates[0];
+    return table === undefined || !candidates.includes(table) ? undefined : new TableRow(session, table, row);
+  }
+
+  has(heading: string): boolean {
+    return this.table.columnPosition(heading) !== undefined;
+  }
+
+  value(heading: string): CellValue {
+    const position = this.table.columnPosition(heading);
+    return position === undefined ? null : this.table.sheet.value(this.row, this.table.left + position);
+  }
+
+  number(heading: string): number | undefined {
+    const value = this.value(heading);
+    return typeof value === 'number' ? value : undefined;
+  }
+
+  text(heading: string): string {
+    const position = this.table.columnPosition(heading);
+    if (position === undefined) return '';
+    const column = this.table.left + position;
+    const { sheet } = this.table;
+    const pattern = this.session.format(sheet, this.row, column);
+    return shownText(sheet.value(this.row, column), pattern, this.session.workbook.dateSystem);
+  }
+
+  /** The unit written above the heading; empty when there is none. */
+  unit(heading: string): string {
+    const position = this.table.columnPosition(heading);
+    if (position === undefined || this.table.top < 1) return '';
+    const unit = this.table.sheet.value(this.table.top - 1, this.table.left + position);
+    return typeof unit === 'string' ? unit : '';
+  }
+
+  /** Other rows of the table, top to bottom, this one included. */
+  *siblings(): Generator<TableRow> {
+    for (let row = this.table.firstRow; row <= this.table.lastRow; row++) {
+      yield new TableRow(this.session, this.table, row);
+    }
+  }
+}
