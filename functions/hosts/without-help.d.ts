@@ -1,0 +1,2 @@
+/** Takes the help texts and examples out of the source text of a declaration. */
+export default function withoutHelp(code: string): string;
