@@ -7,6 +7,7 @@ import { serialOfDay } from '../../runtime/dates.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import type { Filling } from './fill-cells.ts';
 import type { Price } from './read-prices.ts';
+import type { CarriedName } from './read-settings.ts';
 import type { UnitRecord } from './read-unit.ts';
 import type { Template } from './template.ts';
 import type { VisitLine } from './visit-lines.ts';
@@ -23,6 +24,7 @@ export interface QuoteDetails {
   readonly system: 'US' | 'SI';
   readonly units: UnitSystem;
   readonly prices: ReadonlyMap<string, Price>;
+  readonly settings: ReadonlyMap<CarriedName, string>;
   readonly given: readonly GivenFigure[];
 }
 
@@ -32,12 +34,19 @@ export function fillTemplate(template: Template, unit: UnitRecord, details: Quot
   template.putByName('quote_date', serialOfDay(details.day));
   template.putByName('log_units', details.system);
   // Whoever prepares the quote is not the person of the sample.
-  for (const name of ['quote_by', 'quote_outfit', 'quote_town']) template.putByName(name, null);
+  template.putByName('quote_by', null);
+  for (const name of ['quote_outfit', 'quote_town'] as const)
+    template.putByName(name, details.settings.get(name) ?? null);
+  const currency = details.settings.get('quote_currency');
+  if (currency !== undefined) template.putByName('quote_currency', currency);
   fillRegister(template, unit, details.units);
   const remarks = fillLedger(template, unit, details.units);
   const priced = fillPrices(template, unit, details);
   fillGiven(template, details);
-  return [...remarks, ...priced];
+  const nameless = details.settings.has('quote_outfit')
+    ? []
+    : ['your outfit is blank: type it on the sheet Unit'];
+  return [...remarks, ...priced, ...nameless];
 }
 
 function fillRegister(template: Template, unit: UnitRecord, units: UnitSystem): void {

@@ -4,10 +4,12 @@ import { CellError } from '../workbook/engine/values.ts';
 import { loadWorkbook } from '../workbook/file/load-workbook.ts';
 import { recalculate } from '../workbook/recalculate.ts';
 import { unitSystem } from '../../runtime/unit-system.ts';
+import { readValues } from '../gathering/read-values.ts';
 import { fillCells } from './fill-cells.ts';
 import type { GivenFigure } from './fill-template.ts';
 import { fillTemplate } from './fill-template.ts';
 import { readPrices } from './read-prices.ts';
+import { readSettings } from './read-settings.ts';
 import { readUnit } from './read-unit.ts';
 import { Template } from './template.ts';
 
@@ -60,13 +62,15 @@ export function quoteFor(request: QuoteRequest): Quote {
   const { file, bytes, day, system, given } = request;
   const units = unitSystem(system);
   const unit = readUnit(file, bytes, request.unit, units);
+  const sheets = readValues(file, bytes);
   const template = new Template(loadWorkbook(request.template));
   const remarks = fillTemplate(template, unit, {
     file,
     day,
     system,
     units,
-    prices: readPrices(file, bytes, day, units),
+    prices: readPrices(sheets, day, units),
+    settings: readSettings(bytes, sheets),
     given,
   });
   const result = recalculate(fillCells(request.template, template.fillings), catalogueFunctions);
@@ -82,7 +86,13 @@ export function quoteFor(request: QuoteRequest): Quote {
       .map(([name, , from, to]) => [textOf(name), textOf(from), textOf(to)] as const)
       .filter(([name]) => name !== ''),
     ...assumptionsOf(filled),
-    remarks: [...unit.remarks, ...remarks],
+    remarks: [
+      ...(numberOf(filled.value('history_loss')) === undefined
+        ? ['no leak shows in the visits since the last repair that was found to hold']
+        : []),
+      ...unit.remarks,
+      ...remarks,
+    ],
   };
 }
 

@@ -3,7 +3,6 @@ import type { RecordRow } from '../../../src/records/index.ts';
 import { readRow } from '../../catalogue/records/read-table.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import { isBlank } from '../../runtime/cells.ts';
-import { readValues } from '../gathering/read-values.ts';
 import type { SheetValues } from '../gathering/sheet-values.ts';
 
 /** A price that holds on the day of the quote. */
@@ -20,13 +19,12 @@ const needed = ['code', 'sell'];
 
 /** Prices of the lists in a file that hold on a day, by code in capitals; of two that hold, the later one. */
 export function readPrices(
-  file: string,
-  bytes: Uint8Array,
+  sheets: readonly SheetValues[],
   day: number,
   units: UnitSystem,
 ): ReadonlyMap<string, Price> {
   const prices = new Map<string, Price>();
-  for (const sheet of readValues(file, bytes)) {
+  for (const sheet of sheets) {
     for (const row of priceRows(sheet, units)) {
       const price = priceOf(row, day);
       if (price === undefined) continue;

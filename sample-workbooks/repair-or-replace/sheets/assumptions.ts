@@ -34,7 +34,7 @@ const needed: ReadonlySet<CostInput> = new Set<CostInput>([
 ]);
 
 const small: Look = { size: 9 };
-const number: Look = { align: 'right' };
+const number: Look = { align: 'right', indent: 1 };
 const wrapped: Look = { align: 'left', indent: 1, wrap: true, size: 8 };
 
 const column = (
@@ -177,7 +177,7 @@ const cells: readonly CellRecipe[] = [
   ...[-1, ...costInputNames.keys()].flatMap((index) =>
     Array.from({ length: 7 }, (_column, offset): CellRecipe => ({
       at: templateCell(index, offset).replaceAll('$', ''),
-      content: formula(`INDEX(${template},${String(index + 2)},${String(offset + 1)})`),
+      content: formula(`IFERROR(INDEX(${template},${String(index + 2)},${String(offset + 1)}),"")`),
       look: { size: 8, ink: colours.quiet },
     })),
   ),

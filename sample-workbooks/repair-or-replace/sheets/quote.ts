@@ -179,7 +179,7 @@ page.next(20);
 for (const caution of cautions) {
   const text = `${caution.number}. ${caution.title}. ${caution.text}`;
   page.put('A:E', text, { ...looks.body, size: 8, ink: colours.quiet });
-  page.next(10.5 * linesFor(text, 126) + 3);
+  page.next(10.5 * linesFor(text, 140) + 3);
 }
 page.next(24);
 const sign: Look = { size: 9, ink: colours.quiet, line: { colour: colours.quiet, sides: 'top' } };

@@ -15,7 +15,7 @@ const name = (key: string, at: string): void => {
 
 const line = { colour: colours.faintLine, sides: 'bottom' } as const;
 const label: Look = { ...looks.label, line };
-const shown: Look = { ...looks.computed, align: 'right', format: '#,##0' };
+const shown: Look = { ...looks.computed, align: 'right', indent: 1, format: '#,##0' };
 
 const page = new Page(4);
 
@@ -77,7 +77,7 @@ for (let row = 0; row < 5; row += 1) {
             size: 10,
             ...(format === ''
               ? { align: 'left', indent: 1, wrap: true, size: column === 0 ? 10 : 8, bold: column === 0 }
-              : { align: 'right', format, bold: column === 1 }),
+              : { align: 'right', indent: 1, format, bold: column === 1 }),
           };
     page.put(at, formula(`IFERROR(INDEX(${comparison},${String(row + 1)},${String(column + 1)}),"")`), look);
   });
@@ -110,7 +110,7 @@ for (let row = 0; row < 3; row += 1) {
     page.put(columns, formula(`IFERROR(INDEX(${drivers},${String(row + 2)},${String(column)}),"")`), {
       ...looks.computed,
       ...(column === 6
-        ? { align: 'right', format: '#,##0' }
+        ? { align: 'right', format: '#,##0', indent: 1 }
         : { align: column === 2 || column === 3 ? 'right' : 'left', indent: 1 }),
     });
   }
@@ -123,7 +123,7 @@ page.section('Money paid out over the years', 'A:K');
 page.next(22);
 const chartRow = page.row;
 // Rows of the usual height: the writer counts in them where the chart ends.
-for (let row = 0; row < 22; row += 1) page.next(15);
+for (let row = 0; row < 24; row += 1) page.next(15);
 page.put(
   'A:K',
   'Not discounted, at the likely figures. A line jumps where a new unit is bought; the cost a year above spreads that price over its life.',

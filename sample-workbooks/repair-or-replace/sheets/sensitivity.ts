@@ -14,11 +14,16 @@ const middlePrice = 2;
 const cells: CellRecipe[] = [
   ...titled(
     'Sensitivity',
-    'Hours a year against power price: everything else as in the assumptions. The framed cell is today.',
+    'Hours a year against power price: everything else as in the assumptions. The dark headings are the figures of the assumptions.',
   ),
   { at: 'A4', content: 'Step of the hours, %', look: looks.label },
   { at: 'B4', content: 20, look: { ...looks.input, align: 'right' } },
-  { at: 'C4', content: 'Step of the power price, %', look: { ...looks.label, align: 'right' } },
+  {
+    at: 'D4',
+    through: 'E4',
+    content: 'Step of the power price, %',
+    look: { ...looks.label, align: 'right', indent: 1 },
+  },
   { at: 'F4', content: 25, look: { ...looks.input, align: 'right' } },
 ];
 
@@ -26,6 +31,8 @@ const hoursAt = (index: number): string =>
   `IF(N(${counts('hours')})=0,"",ROUND(${counts('hours')}*(1+${String(index - middleHour)}*$B$4/100),0))`;
 const priceAt = (index: number): string =>
   `IF(N(${counts('power price')})=0,"",ROUND(${counts('power price')}*(1+${String(index - middlePrice)}*$F$4/100),4))`;
+
+const marked: Look = { fill: colours.deep, ink: colours.deepInk };
 
 interface Grid {
   readonly title: string;
@@ -56,7 +63,7 @@ function putGrid({ title, top, look, each }: Grid, firstColumn = 1): string {
     cells.push({
       at: `${letters(across + 1)}${String(top + 1)}`,
       content: formula(priceAt(across)),
-      look: { ...looks.heading, format: '0.000' },
+      look: { ...looks.heading, format: '0.000', ...(across === middlePrice ? marked : {}) },
     });
   }
   for (let down = 0; down < hourSteps; down += 1) {
@@ -64,11 +71,10 @@ function putGrid({ title, top, look, each }: Grid, firstColumn = 1): string {
     cells.push({
       at: `${letters(0)}${String(row)}`,
       content: formula(hoursAt(down)),
-      look: { ...looks.heading, format: '#,##0' },
+      look: { ...looks.heading, format: '#,##0', ...(down === middleHour ? marked : {}) },
     });
     for (let across = 0; across < priceSteps; across += 1) {
       const at = `${letters(across + 1)}${String(row)}`;
-      const today = down === middleHour && across === middlePrice;
       const column = letters(across + 1);
       const text = each(column, row, `$${letters(0)}${String(row)}`, `${column}$${String(top + 1)}`);
       cells.push({
@@ -77,7 +83,6 @@ function putGrid({ title, top, look, each }: Grid, firstColumn = 1): string {
         look: {
           ...looks.computed,
           ...look,
-          ...(today ? { line: { colour: colours.ink, sides: 'all' }, bold: true } : {}),
         },
       });
     }
@@ -113,7 +118,7 @@ const words = putGrid({
 putGrid({
   title: 'Highest repair price worth paying',
   top: worthTop,
-  look: { align: 'right', format: '#,##0' },
+  look: { align: 'right', indent: 1, format: '#,##0' },
   each: (_letters, _row, hours, price) =>
     `IFERROR(OUNCE.BREAKEVENREPAIR(${assumptions},${hours},${price},"cheapest",${names.units}),"none")`,
 });

@@ -118,7 +118,7 @@ const told: readonly (readonly [string, string, string?, string?])[] = [
   ['Last visit', summary.lastVisit, 'yyyy-mm-dd'],
   ['Added in all', summary.added, '0.0', 'mass'],
   ['Loss a year, average', summary.loss, '0.00', 'massRate'],
-  ['Leak rate, last 365 days, % of the nameplate', summary.rate, '0.0'],
+  ['Leak rate over 365 days, %', summary.rate, '0.0'],
   ['Trend of the leak', summary.trend],
   ['How far to trust it', summary.confidence],
   ['Charge down to 85 % on', summary.due, 'yyyy-mm-dd'],

@@ -19,7 +19,8 @@ export class ZipArchive {
 
   constructor(bytes: Uint8Array, limits: ReadLimits) {
     const { entries, directory } = readDirectory(bytes, limits);
-    this.#bytes = bytes;
+    // A Node buffer's slice shares memory; a plain view's is a copy, which may be changed.
+    this.#bytes = new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
     this.#limits = limits;
     this.#directory = directory;
     this.#entries = new Map(entries.map((entry) => [entry.name, entry]));
