@@ -3,4 +3,5 @@ import './office/build.ts';
 import './apps-script/build.ts';
 import './onlyoffice/build.ts';
 import './libreoffice/build.ts';
+import './sql/build.ts';
 import './guide/build.ts';

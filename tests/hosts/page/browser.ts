@@ -1,0 +1,178 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { catalogue } from '../../../functions/catalogue/index.ts';
+import { emitGuide } from '../../../functions/hosts/guide/emit.ts';
+import { servePage } from '../../../functions/hosts/page/server/serve.ts';
+import type { PageServer } from '../../../functions/hosts/page/server/serve.ts';
+
+const root = join(import.meta.dirname, '../../..');
+const folder = join(root, '.cache/built', `page-${String(process.pid)}`);
+export const pictures = join(root, '.cache/pictures');
+const chromiumPath = '/usr/bin/chromium';
+
+export function chromiumIsHere(): boolean {
+  return existsSync(chromiumPath);
+}
+
+/** The real page in a real browser: built with the project's own configuration, served as `npm start` serves it. */
+export class PageBench {
+  readonly browser: Browser;
+  readonly served: PageServer;
+  /** Every address any page asked for. */
+  readonly asked: string[] = [];
+  readonly complaints: string[] = [];
+
+  private constructor(browser: Browser, served: PageServer) {
+    this.browser = browser;
+    this.served = served;
+  }
+
+  static async open(): Promise<PageBench> {
+    mkdirSync(folder, { recursive: true });
+    mkdirSync(pictures, { recursive: true });
+    const webpack = join(root, 'node_modules/webpack/bin/webpack.js');
+    execFileSync(process.execPath, [webpack, '--config-name', 'page', '--output-path', folder], {
+      cwd: root,
+      stdio: 'pipe',
+    });
+    const texts = Object.fromEntries(
+      Object.entries(emitGuide(catalogue.all(), 'test')).map(([name, text]) => [`guide/${name}`, text]),
+    );
+    const served = await servePage({ folder, texts, port: 0 });
+    const browser = await chromium.launch({
+      executablePath: chromiumPath,
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    });
+    return new PageBench(browser, served);
+  }
+
+  async context(options: BrowserContextOptions = {}): Promise<BrowserContext> {
+    const context = await this.browser.newContext({ viewport: { width: 1366, height: 768 }, ...options });
+    await context.grantPermissions(['clipboard-read', 'clipboard-write'], {
+      origin: new URL(this.served.address).origin,
+    });
+    // Without the file pickers, which no test can press, the page saves and opens as in browsers that lack them.
+    await context.addInitScript(() => {
+      Reflect.deleteProperty(globalThis, 'showSaveFilePicker');
+      Reflect.deleteProperty(globalThis, 'showOpenFilePicker');
+    });
+    context.on('request', (request) => this.asked.push(request.url()));
+    return context;
+  }
+
+  /** A tab with the page, ready for work. */
+  async tab(context: BrowserContext): Promise<PageHand> {
+    const page = await context.newPage();
+    page.on('pageerror', (error) => this.complaints.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') this.complaints.push(message.text());
+    });
+    const hand = new PageHand(page);
+    await page.goto(this.served.address);
+    await hand.ready();
+    return hand;
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+    this.served.server.closeAllConnections();
+    this.served.server.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** What a person does on the page. */
+export class PageHand {
+  readonly page: Page;
+
+  constructor(page: Page) {
+    this.page = page;
+  }
+
+  async ready(): Promise<void> {
+    await this.page.locator('html[data-ready]').waitFor({ state: 'attached', timeout: 120_000 });
+    await this.page.locator('#cell-in-hand').first().waitFor({ state: 'attached' });
+    await this.settled();
+  }
+
+  /** Until the worker has answered everything and the screen shows it. */
+  async settled(): Promise<void> {
+    // Questions follow answers, such as the look after an edit: quiet twice in a row is quiet.
+    for (let quiet = 0; quiet < 2; quiet++) {
+      await this.page.waitForTimeout(50);
+      await this.page.locator('html:not([data-busy=true])').waitFor({ state: 'attached', timeout: 120_000 });
+    }
+  }
+
+  async sheet(name: string): Promise<void> {
+    await this.page.locator(`#tabs button`, { hasText: new RegExp(`^${name}$`) }).click();
+    await this.settled();
+  }
+
+  /** Goes to a cell by keyboard: to the first cell, then down and across. */
+  async goTo(address: string): Promise<void> {
+    const [, letters = 'A', digits = '1'] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
+    let column = 0;
+    for (const letter of letters) column = column * 26 + letter.charCodeAt(0) - 64;
+    await this.page.locator('#grid').focus();
+    await this.page.keyboard.press('Control+Home');
+    for (let row = 1; row < Number(digits); row++) await this.page.keyboard.press('ArrowDown');
+    for (let step = 1; step < column; step++) await this.page.keyboard.press('ArrowRight');
+    await this.page.waitForFunction(
+      (wanted) => document.getElementById('address')?.textContent === wanted,
+      address,
+    );
+    await this.settled();
+  }
+
+  async type(text: string, end = 'Enter'): Promise<void> {
+    await this.page.keyboard.type(text);
+    await this.page.keyboard.press(end);
+    await this.settled();
+  }
+
+  /** What the cell in hand holds, as it is typed. */
+  typed(): Promise<string> {
+    return this.page.locator('#formula').inputValue();
+  }
+
+  text(id: string): Promise<string> {
+    return this.page.locator(`#${id}`).innerText();
+  }
+
+  /** What a gate of the strip says to those who listen. */
+  gate(name: string): Promise<string> {
+    return this.page.locator('.gate', { hasText: name }).innerText();
+  }
+
+  async saved(): Promise<Uint8Array> {
+    const waiting = this.page.waitForEvent('download');
+    await this.page.keyboard.press('Control+s');
+    const download = await waiting;
+    const stream = await download.createReadStream();
+    const pieces: Buffer[] = [];
+    for await (const piece of stream) pieces.push(piece as Buffer);
+    return new Uint8Array(Buffer.concat(pieces));
+  }
+
+  async openFile(name: string, bytes: Uint8Array): Promise<void> {
+    await this.page.locator('#file').evaluate(() => undefined);
+    const chooser = this.page.waitForEvent('filechooser');
+    await this.page.locator('#open').click();
+    await (
+      await chooser
+    ).setFiles({ name, mimeType: 'application/octet-stream', buffer: Buffer.from(bytes) });
+    await this.settled();
+  }
+}
