@@ -16,8 +16,10 @@ export function ofUnit(heading: string): string {
   return `IFERROR(IF(${cell}="","",${cell}),"")`;
 }
 
-/** Rows and columns of the assumption table as our functions take it. */
-export const assumptions = 'Assumptions[#All]';
+/** Whole tables as our functions take them. LibreOffice does not know the short form, Table[#All]. */
+export const assumptions = 'Assumptions[[#All],[Input]:[Unit]]';
+export const ledger = 'Ledger[[#All],[Unit]:[Note]]';
+export const register = 'Units[[#All],[Unit]:[Status]]';
 
 /** A figure that counts, from the assumption table. */
 export function counts(input: string, column: 'Likely' | 'Low' | 'High' = 'Likely'): string {

@@ -168,7 +168,7 @@ const cells: readonly CellRecipe[] = [
   },
   {
     at: 'E3',
-    content: formula('COUNTIFS(Assumptions[Source],"*example*",Assumptions[Likely],"<>")'),
+    content: formula('COUNTIF(Assumptions[Source],"*example*")'),
     look: { size: 10, bold: true, ink: colours.careInk, align: 'left', format: '0' },
   },
   ...assumptionTable.cells,

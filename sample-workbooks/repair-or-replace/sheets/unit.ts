@@ -6,7 +6,7 @@ import { formula } from '../../writing/recipe.ts';
 import { outfit, staff } from '../../visit-log/scenario/outfit.ts';
 import { titled, titleHeights } from '../../visit-log/sheets/block.ts';
 import { dateSerial } from '../../writing/address.ts';
-import { names, ofUnit } from '../names.ts';
+import { ledger, names, ofUnit, register } from '../names.ts';
 import { madeOn } from '../scenario/figures.ts';
 
 const line = { colour: colours.faintLine, sides: 'bottom' } as const;
@@ -81,7 +81,7 @@ page.gap();
 
 /** One row of FLEETSUMMARY, headings above, right of what is printed. */
 const summaryColumns = 16;
-const summaryCall = `OUNCE.FLEETSUMMARY(Ledger[#All],Units[#All],${names.unit},${names.date},85,"linear",,,${names.units})`;
+const summaryCall = `OUNCE.FLEETSUMMARY(${ledger},${register},${names.unit},${names.date},85,"linear",,,${names.units})`;
 const summaryCells: readonly CellRecipe[] = [
   { at: 'K3', content: 'What FLEETSUMMARY says of the unit', look: { size: 8, ink: colours.quiet } },
   ...Array.from({ length: summaryColumns * 2 }, (_, index): CellRecipe => {
@@ -112,6 +112,19 @@ unitNames.history_confidence = 'Unit!$V$5';
 unitNames.history_due = 'Unit!$W$5';
 unitNames.history_visits = 'Unit!$O$5';
 unitNames.history_added = 'Unit!$R$5';
+
+/** Beside it: where the intervals that fit on the sheet begin, and the last repair that was found to hold. */
+const asideCells = (historyCall: string, rows: number, verifiedDay: string): readonly CellRecipe[] => {
+  const quiet: Look = { size: 8, ink: colours.quiet };
+  unitNames.history_skipped = 'Unit!$K$8';
+  unitNames.history_verified = 'Unit!$L$8';
+  return [
+    { at: 'K7', content: 'Older intervals, not shown', look: quiet },
+    { at: 'K8', content: formula(`IFERROR(MAX(0,ROWS(${historyCall})-1-${String(rows)}),0)`), look: quiet },
+    { at: 'L7', content: 'Last repair that held', look: quiet },
+    { at: 'L8', content: formula(verifiedDay), look: { ...quiet, format: 'yyyy-mm-dd;;' } },
+  ];
+};
 
 const told: readonly (readonly [string, string, string?, string?])[] = [
   ['Visits in the ledger', summary.visits, '0'],
@@ -167,24 +180,29 @@ const intervalRows = 8;
 const firstInterval = page.row;
 const lastInterval = firstInterval + intervalRows - 1;
 const formats = ['yyyy-mm-dd', 'yyyy-mm-dd', '0', '0.0', '0.00', '0', '0', ''];
-const history = `OUNCE.LEAKHISTORY(Ledger[#All],${names.unit},${ofUnit('Nameplate charge')},${ofUnit('Installed')},${names.units})`;
-const verified = `MAXIFS(Ledger[Repair verified],Ledger[Unit],${names.unit})`;
+const history = `OUNCE.LEAKHISTORY(${ledger},${names.unit},${ofUnit('Nameplate charge')},${ofUnit('Installed')},${names.units})`;
+const verified = `IFERROR(SUMPRODUCT(MAX((Ledger[Unit]=${names.unit})*Ledger[Repair verified])),0)`;
 for (let index = 0; index < intervalRows; index += 1) {
   formats.forEach((format, column) => {
     const letters = 'ABCDEFGH'.charAt(column);
-    page.put(letters, formula(`IFERROR(INDEX(${history},${String(index + 2)},${String(column + 1)}),"")`), {
-      ...looks.computed,
-      size: 9,
-      align: letters === 'H' ? 'left' : 'center',
-      ...(letters === 'H' ? { indent: 1, wrap: true } : { format }),
-    });
+    page.put(
+      letters,
+      formula(`IFERROR(INDEX(${history},${String(index + 2)}+history_skipped,${String(column + 1)}),"")`),
+      {
+        ...looks.computed,
+        size: 9,
+        align: letters === 'H' ? 'left' : 'center',
+        ...(letters === 'H' ? { indent: 1, wrap: true } : { format }),
+      },
+    );
   });
-  const from = page.at('A');
-  page.put('I', formula(`IF(ISNUMBER(${from}),IF(${from}>=${verified},"yes","no"),"")`), {
+  const [from, loss, counted] = [page.at('A'), page.at('E'), page.at('I')];
+  page.put('I', formula(`IF(ISNUMBER(${from}),IF(${from}>=history_verified,"yes","no"),"")`), {
     ...looks.computed,
     size: 9,
     align: 'center',
   });
+  page.put('K', formula(`IF(${counted}="yes",${loss},"")`), { size: 8, ink: colours.quiet, format: '0.00' });
   page.next(18);
 }
 page.put(
@@ -197,8 +215,10 @@ page.next(16);
 const columnOf = (letters: string): string =>
   `Unit!$${letters}$${String(firstInterval)}:$${letters}$${String(lastInterval)}`;
 unitNames.interval_from = columnOf('A');
+unitNames.interval_to = columnOf('B');
 unitNames.interval_loss = columnOf('E');
 unitNames.interval_counts = columnOf('I');
+unitNames.interval_counted_loss = columnOf('K');
 
 checks.push(
   {
@@ -229,6 +249,7 @@ export const unitSheet: SheetRecipe = {
     ...titled('Unit', 'Pick a unit. Its register row and its ledger rows are read from the next sheets.'),
     ...page.cells,
     ...summaryCells,
+    ...asideCells(history, intervalRows, verified),
   ],
   checks,
   groups: [{ columns: 'K:Z', folded: true }],
