@@ -9,6 +9,9 @@ import type { Parameter } from '../../../functions/runtime/define.ts';
 import type { RegisteredFunction } from '../../../functions/runtime/registry.ts';
 import { CalcError } from '../../../src/errors.ts';
 
+/** Beyond ASCII, so that every way in and out is seen to keep it. */
+const wrongText = 'no such thing é ½ 漢';
+
 export type Kind = 'good' | 'omitted' | 'blank' | 'range' | 'wrong';
 
 export interface TableCall {
@@ -55,8 +58,8 @@ function callsOf(declaration: RegisteredFunction): readonly TableCall[] {
   const scalar = parameterNames.findIndex((name) => isNumber(parameters[name]));
   if (scalar >= 0 && declaration.returns.kind !== 'table') {
     const value = first[scalar] as CellInput;
-    add('range', first.with(scalar, [[value], [''], ['no number'], [value]]));
-    add('wrong', first.with(scalar, 'no number'));
+    add('range', first.with(scalar, [[value], [''], [wrongText], [value]]));
+    add('wrong', first.with(scalar, wrongText));
   }
   add('wrong', first.with(parameterNames.length - 1, 'furlongs'));
   return list;

@@ -58,7 +58,7 @@ describe('every call of the table in DuckDB', () => {
       if (JSON.stringify(found) !== JSON.stringify(expected)) {
         wrong.push(`${label}: ${JSON.stringify(found)} instead of ${JSON.stringify(expected)}`);
       }
-      const why = await one(`SELECT OUNCE_WHY('${id}', ${literals.join(', ')})`);
+      const why = await one(`SELECT OUNCE_WHY(${[`'${id}'`, ...literals].join(', ')})`);
       const reason = outcome instanceof CalcError ? outcome.message : null;
       if (why !== reason) wrong.push(`${label}: why ${String(why)} instead of ${String(reason)}`);
     }
