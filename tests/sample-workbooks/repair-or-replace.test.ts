@@ -137,12 +137,20 @@ describe('the history of the picked unit', () => {
     (unit) => {
       const answer = withCells((template) => template.putByName('quote_unit', unit));
       const verdict = String(answer.value('estimate_verdict'));
-      expect(verdict).toMatch(/^(Repair|Replace|Top up|Do nothing|Too close to call|Cannot tell yet): /);
+      expect(verdict).toMatch(
+        /^(No leak shows; were another repair needed: )?(Repair|Replace|Top up|Do nothing|Too close to call|Cannot tell yet): /,
+      );
       if (verdict.startsWith('Cannot')) {
         // Three are older than anyone expects such a unit to last: only who saw them can say.
         expect(['U-05', 'U-09', 'U-12']).toContain(unit);
         expect(verdict).toContain('older than its expected life');
-      } else expect(verdict).toBe(call('REPAIRORREPLACE', [assumptionsOf(answer)]));
+      } else {
+        // Only these three lose gas that no repair has stopped: the last rows of the sample ledger.
+        const leaks = ['U-02', 'U-07', 'U-10'].includes(unit);
+        const before = leaks ? '' : 'No leak shows; were another repair needed: ';
+        const sentence = call('REPAIRORREPLACE', [assumptionsOf(answer)]);
+        expect(verdict).toBe(`${before}${sentence as string}`);
+      }
     },
   );
 });

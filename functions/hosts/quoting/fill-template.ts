@@ -7,7 +7,7 @@ import { serialOfDay } from '../../runtime/dates.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import type { Filling } from './fill-cells.ts';
 import type { Price } from './read-prices.ts';
-import type { CarriedName } from './read-settings.ts';
+import type { SettingName } from './read-settings.ts';
 import type { UnitRecord } from './read-unit.ts';
 import type { Template } from './template.ts';
 import type { VisitLine } from './visit-lines.ts';
@@ -24,7 +24,7 @@ export interface QuoteDetails {
   readonly system: 'US' | 'SI';
   readonly units: UnitSystem;
   readonly prices: ReadonlyMap<string, Price>;
-  readonly settings: ReadonlyMap<CarriedName, string>;
+  readonly settings: ReadonlyMap<SettingName, string>;
   readonly given: readonly GivenFigure[];
 }
 
@@ -34,8 +34,7 @@ export function fillTemplate(template: Template, unit: UnitRecord, details: Quot
   template.putByName('quote_date', serialOfDay(details.day));
   template.putByName('log_units', details.system);
   // Whoever prepares the quote is not the person of the sample.
-  template.putByName('quote_by', null);
-  for (const name of ['quote_outfit', 'quote_town'] as const)
+  for (const name of ['quote_by', 'quote_outfit', 'quote_town'] as const)
     template.putByName(name, details.settings.get(name) ?? null);
   const currency = details.settings.get('quote_currency');
   if (currency !== undefined) template.putByName('quote_currency', currency);
@@ -45,7 +44,7 @@ export function fillTemplate(template: Template, unit: UnitRecord, details: Quot
   fillGiven(template, details);
   const nameless = details.settings.has('quote_outfit')
     ? []
-    : ['your outfit is blank: type it on the sheet Unit'];
+    : ['your outfit is blank: type it on the sheet Unit, or give --outfit'];
   return [...remarks, ...priced, ...nameless];
 }
 

@@ -9,6 +9,7 @@ import { fillCells } from './fill-cells.ts';
 import type { GivenFigure } from './fill-template.ts';
 import { fillTemplate } from './fill-template.ts';
 import { readPrices } from './read-prices.ts';
+import type { SettingName } from './read-settings.ts';
 import { readSettings } from './read-settings.ts';
 import { readUnit } from './read-unit.ts';
 import { Template } from './template.ts';
@@ -23,6 +24,11 @@ export interface QuoteRequest {
   /** Day of the quote, counted from 1970-01-01. */
   readonly day: number;
   readonly system: 'US' | 'SI';
+  /** What figures of the file are in where nothing says so; as `system` when absent. */
+  readonly plainUnits?: 'US' | 'SI' | undefined;
+  /** Printed on the quote; what the file says when absent. */
+  readonly outfit?: string | undefined;
+  readonly by?: string | undefined;
   readonly given: readonly GivenFigure[];
 }
 
@@ -61,7 +67,8 @@ export interface Quote {
 export function quoteFor(request: QuoteRequest): Quote {
   const { file, bytes, day, system, given } = request;
   const units = unitSystem(system);
-  const unit = readUnit(file, bytes, request.unit, units);
+  const plain = unitSystem(request.plainUnits ?? system);
+  const unit = readUnit(file, bytes, request.unit, plain);
   const sheets = readValues(file, bytes);
   const template = new Template(loadWorkbook(request.template));
   const remarks = fillTemplate(template, unit, {
@@ -70,7 +77,7 @@ export function quoteFor(request: QuoteRequest): Quote {
     system,
     units,
     prices: readPrices(sheets, day, units),
-    settings: readSettings(bytes, sheets),
+    settings: settingsOf(request, readSettings(bytes, sheets)),
     given,
   });
   const result = recalculate(fillCells(request.template, template.fillings), catalogueFunctions);
@@ -88,12 +95,19 @@ export function quoteFor(request: QuoteRequest): Quote {
     ...assumptionsOf(filled),
     remarks: [
       ...(numberOf(filled.value('history_loss')) === undefined
-        ? ['no leak shows in the visits since the last repair that was found to hold']
+        ? ['no leak shows in its visits since the last repair that was found to hold, if there was one']
         : []),
       ...unit.remarks,
       ...remarks,
     ],
   };
+}
+
+function settingsOf({ outfit, by }: QuoteRequest, found: ReadonlyMap<SettingName, string>) {
+  const settings = new Map(found);
+  if (outfit !== undefined) settings.set('quote_outfit', outfit);
+  if (by !== undefined) settings.set('quote_by', by);
+  return settings;
 }
 
 function choiceOf(cells: readonly CellValue[]): QuotedChoice {

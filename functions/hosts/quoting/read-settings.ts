@@ -11,19 +11,20 @@ const carried = {
   log_outfit: 'quote_outfit',
   log_town: 'quote_town',
   log_currency: 'quote_currency',
+  fleet_outfit: 'quote_outfit',
   quote_outfit: 'quote_outfit',
   quote_town: 'quote_town',
   quote_currency: 'quote_currency',
 } as const;
 
-export type CarriedName = (typeof carried)[keyof typeof carried];
+export type SettingName = (typeof carried)[keyof typeof carried] | 'quote_by';
 
 /** Who prints the quote, as far as the file says so. Only an .xlsx has named cells; other files say nothing. */
 export function readSettings(
   bytes: Uint8Array,
   sheets: readonly SheetValues[],
-): ReadonlyMap<CarriedName, string> {
-  const settings = new Map<CarriedName, string>();
+): ReadonlyMap<SettingName, string> {
+  const settings = new Map<SettingName, string>();
   if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) return settings;
   const archive = openContainer(bytes, usualLimits);
   if (documentKind(archive) === 'ods') return settings;
@@ -37,6 +38,8 @@ export function readSettings(
     const sheet = sheets.find((candidate) => candidate.name === sheetName);
     if (sheet === undefined || position === undefined) continue;
     const value = sheet.rows[position.row]?.[position.column];
+    // What a fleet workbook says until somebody has typed a name.
+    if (value === 'Your outfit') continue;
     if (typeof value === 'string' && !isBlank(value))
       settings.set(carried[name as keyof typeof carried], value);
   }

@@ -5,7 +5,7 @@ import type { Rule } from '../../writing/recipe.ts';
 const kinds = {
   good: ['Repair', 'Replace', 'Top up', 'Do nothing'],
   care: ['Too close'],
-  muted: ['Cannot tell', 'Refused'],
+  muted: ['Cannot tell', 'No leak', 'Refused'],
 } as const;
 
 export function answerRules(range: string): readonly Rule[] {

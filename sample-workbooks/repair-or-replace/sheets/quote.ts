@@ -57,9 +57,9 @@ page.section('What we found', 'A:E');
 page.next(20);
 const mass = grams('oz', 'g');
 const found: readonly string[] = [
-  `IF(history_visits="","No visit of this unit in the ledger.","In "&history_visits&" visits it took "&FIXED(history_added,1)&" "&${mass}&" of refrigerant by weight."&IF(history_loss="","",` +
+  `IF(history_visits="","No visit of this unit in the ledger.",IF(history_visits=1,"In one visit ","In "&history_visits&" visits ")&IF(N(history_added)=0,"no refrigerant had to be added.","it took "&FIXED(history_added,1)&" "&${mass}&" of refrigerant by weight.")&IF(history_loss="","",` +
     `" It loses about "&FIXED(${counts('ounces a year')},1)&" "&${mass}&" a year, "&FIXED(100*${counts('ounces a year')}/${ofUnit('Nameplate charge')},0)&" % of its charge; the leak is "&LOWER(history_trend)&", confidence "&history_confidence&"."))`,
-  `IF(history_loss="","No leak shows in its history since the last repair that was found to hold.",IF(history_due="","","Left alone, its charge is down to 85 % by "&${day('history_due')}&", and it cools worse and uses more power from then on."))`,
+  `IF(history_loss="","No leak shows in its history"&IF(history_verified>0," since the repair of "&${day('history_verified')}&", which was found to hold.","."),IF(history_due="","","Left alone, its charge is down to 85 % by "&${day('history_due')}&", and it cools worse and uses more power from then on."))`,
   `IF(N(unit_taps)>0,"It carries "&unit_taps&IF(unit_taps=1," line tap"," line taps")&", which may be where it leaks.","")`,
 ];
 found.forEach((text, index) => {

@@ -29,7 +29,7 @@ page.put(
   'A:K',
   formula(
     `IF(COUNTIF(estimate_missing,"needed*")>0,"Cannot tell yet: "&${missingInput}&" is "&${firstMissing},` +
-      `IFERROR(OUNCE.REPAIRORREPLACE(${assumptions},,,${units}),"Cannot tell: two figures of the assumptions do not go together"))`,
+      `IFERROR(IF(AND(${counts('leak rate')}="",${counts('ounces a year')}=""),"No leak shows; were another repair needed: ","")&OUNCE.REPAIRORREPLACE(${assumptions},,,${units}),"Cannot tell: two figures of the assumptions do not go together"))`,
   ),
   { size: 13, bold: true, wrap: true, vertical: 'center', indent: 1, align: 'left' },
 );

@@ -36,6 +36,11 @@ const key: readonly (readonly [string, Look, string])[] = [
     'The ranges leave room for another answer; the deciding figure stands beside it.',
   ],
   ['Cannot tell', { ...looks.muted, align: 'center' }, 'A figure is missing; it is named.'],
+  [
+    'No leak shows',
+    { ...looks.muted, align: 'center' },
+    'The ledger gives no reason to open the circuit; what follows is for a fault of another kind.',
+  ],
 ];
 
 const goodToKnow: readonly string[] = [

@@ -13,29 +13,44 @@ import { packageRoot } from '../package-root.ts';
 import { UsageError } from '../usage-error.ts';
 import { wrap } from '../wrap.ts';
 
+const templates = { others: 'repair-or-replace.xlsx', excel: 'repair-or-replace-excel.xlsx' } as const;
+
+const valued = ['--set', '--for', '--units', '--plain-units', '--outfit', '--by'] as const;
+
 export const quoteCommand: Command = {
   summary: 'Repair, replace or wait: the estimate for one unit of a fleet workbook or log.',
-  usage: `ouncewise quote FLEET.xlsx UNIT [-o QUOTE.xlsx] [--set "NAME=LIKELY[,LOW,HIGH]; ..."] [--units SI] [--excel]
+  usage: `ouncewise quote FLEET.xlsx UNIT [-o QUOTE.xlsx] [--set "NAME=LIKELY[,LOW,HIGH]; ..."] [--for excel]
+                [--units SI] [--plain-units SI] [--outfit NAME] [--by NAME]
 
 Reads the unit's register row and everything that was weighed into it, fills the estimate workbook and works it out.
-Columns are found by their headings; a visit log, a fleet workbook, .ods and the like will do. Without -o the quote is
-repair-or-replace-UNIT.xlsx in this folder. Prices come from a price list in the same file where it has one (codes CALL,
-REPAIR and the gas); what the file does not know stays an example and is listed. --set gives such figures:
-  --set "power price=0.19; repair price=420,350,520; years left=4"
---excel spells the formulas for Excel, which keeps the results shown until the add-in is there; --units SI writes and
-reads plain figures in SI.`,
+Columns are found by their headings; a visit log, a fleet workbook or an .ods file will do. Prices come from a price
+list in the same file where it has one (codes CALL, REPAIR and the gas); what the file does not know stays an example,
+is listed, and makes the quote a draft.
+
+-o             the quote; whole or not at all. repair-or-replace-UNIT.xlsx in this folder if left out
+--set          figures of your own: --set "power price=0.19; repair price=420,350,520; years left=4"
+--for          excel, or others (LibreOffice and the rest): how the file spells our functions. others if left out
+--units        what the quote is written in: US, or SI
+--plain-units  what figures are in where neither heading nor row of units says so; as --units if left out
+--outfit       your name above the quote, and
+--by           the name below it`,
   run: async (words) => {
-    const { inputs, output, flags, options } = readFileWords(words, {
-      inputs: 2,
-      flags: ['--excel'],
-      options: ['--set', '--units'],
-    });
+    const { inputs, output, options } = readFileWords(words, { inputs: 2, options: [...valued] });
     const [file = '', unit = ''] = inputs;
-    const system = readSystem(options.get('--units') ?? 'US');
-    const given = readGiven(options.get('--set') ?? '');
-    const bytes = await openFile(file);
-    const template = await openFile(templatePath(flags.has('--excel')));
-    const quote = quoteFor({ file, bytes, unit, template, day: today(), system, given });
+    const forWhom = oneOf('--for', options.get('--for') ?? 'others', ['others', 'excel']);
+    const system = oneOf('--units', options.get('--units') ?? 'US', ['US', 'SI']);
+    const quote = quoteFor({
+      file,
+      bytes: await openFile(file),
+      unit,
+      template: await openFile(templatePath(forWhom)),
+      day: today(),
+      system,
+      plainUnits: oneOf('--plain-units', options.get('--plain-units') ?? system, ['US', 'SI'] as const),
+      outfit: options.get('--outfit'),
+      by: options.get('--by'),
+      given: readGiven(options.get('--set') ?? ''),
+    });
     const target = output ?? `repair-or-replace-${quote.unit.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.xlsx`;
     await saveFile(target, quote.bytes);
     console.log(describe(quote, target));
@@ -43,15 +58,15 @@ reads plain figures in SI.`,
   },
 };
 
-function readSystem(text: string): 'US' | 'SI' {
-  const system = text.trim().toUpperCase();
-  if (system === 'US' || system === 'SI') return system;
-  throw new UsageError(`--units must be US or SI; received "${text}"`);
+function oneOf<T extends string>(option: string, word: string, allowed: readonly T[]): T {
+  const found = allowed.find((candidate) => candidate.toLowerCase() === word.trim().toLowerCase());
+  if (found === undefined)
+    throw new UsageError(`${option} must be ${allowed.join(' or ')}; received "${word}"`);
+  return found;
 }
 
-function templatePath(forExcel: boolean): string {
-  const name = `repair-or-replace${forExcel ? '-excel' : ''}.xlsx`;
-  const path = join(packageRoot(), 'sample-workbooks', name);
+function templatePath(forWhom: keyof typeof templates): string {
+  const path = join(packageRoot(), 'sample-workbooks', templates[forWhom]);
   if (!existsSync(path)) throw new UsageError(`${path} is missing from the installed package`);
   return path;
 }
@@ -91,7 +106,7 @@ const width = 100;
 function describe(quote: Quote, target: string): string {
   const { unit, verdict, choices, worthPaying, drivers, examples, missing, remarks } = quote;
   return [
-    ...wrap(`${unit}  ${verdict}`, width),
+    ...wrap(`${unit} ${verdict}`, width),
     '',
     ...choices.filter(({ name }) => name !== '').map(choiceLine),
     ...(worthPaying === undefined

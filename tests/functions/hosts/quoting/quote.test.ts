@@ -112,7 +112,7 @@ describe('a quote from the visit log', () => {
     ]);
     expect(named(answer, 'quote_outfit')).toBe('Bramblewater Cooling Service');
     expect(answer.remarks).toContain(
-      'no leak shows in the visits since the last repair that was found to hold',
+      'no leak shows in its visits since the last repair that was found to hold, if there was one',
     );
   });
 
@@ -122,7 +122,9 @@ describe('a quote from the visit log', () => {
     expect(answer.missing.map(([input]) => input)).toEqual(['years left']);
     const told = quote({ unit: 'U-12', given: [{ input: 'years left', values: [3, 2, 4] }] });
     expect(told.missing).toEqual([]);
-    expect(told.verdict).toMatch(/^(Repair|Replace|Too close to call): /);
+    expect(told.verdict).toMatch(
+      /^No leak shows; were another repair needed: (Repair|Replace|Too close to call): /,
+    );
   });
 });
 
