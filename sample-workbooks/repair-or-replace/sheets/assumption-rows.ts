@@ -35,8 +35,9 @@ function fromPrices(code: string, format?: string): Origin {
 }
 
 const count = 'COUNT(interval_counted_loss)';
-/** Intervals stand without gaps, the latest last. */
-const lastOf = (name: string): string => `INDEX(${name},COUNT(interval_from))`;
+const noLeak = `OR(${count}=0,history_loss="")`;
+/** Intervals stand without gaps, the latest last; what was written after the day of the quote does not count. */
+const lastOf = (name: string): string => `INDEX(${name},COUNTIF(interval_to,"<="&${names.date}))`;
 const likelyLoss = `IF(LEFT(history_trend,7)="Growing",${lastOf('interval_loss')},history_loss)`;
 const months = ofUnit('Months in service');
 const hours = (heading: string): string => `IF(${months}="","",${months}*${kind(heading)})`;
@@ -62,10 +63,10 @@ export const origins: Partial<Record<CostInput, Origin>> = {
   },
   nameplate: { likely: ofUnit('Nameplate charge'), source: register },
   ouncesAYear: {
-    likely: `IF(${count}=0,"",ROUND(${likelyLoss},2))`,
-    low: `IF(${count}=0,"",ROUND(IF(${count}=1,${likelyLoss}/2,IF(LEFT(history_trend,7)="Growing",history_loss,MIN(interval_counted_loss))),2))`,
-    high: `IF(${count}=0,"",ROUND(IF(${count}=1,${likelyLoss}*2,MAX(interval_counted_loss)),2))`,
-    source: `IF(${count}=0,"no leak in the ledger",IF(${count}=1,"ledger, one interval: half to double","ledger: "&${count}&" intervals, "&LOWER(history_trend)))`,
+    likely: `IF(${noLeak},"",ROUND(${likelyLoss},2))`,
+    low: `IF(${noLeak},"",ROUND(IF(${count}=1,${likelyLoss}/2,MIN(${likelyLoss},IF(LEFT(history_trend,7)="Growing",history_loss,MIN(interval_counted_loss)))),2))`,
+    high: `IF(${noLeak},"",ROUND(IF(${count}=1,${likelyLoss}*2,MAX(${likelyLoss},interval_counted_loss)),2))`,
+    source: `IF(${noLeak},"no leak in the ledger",IF(${count}=1,"ledger, one interval: half to double","ledger: "&${count}&" intervals, "&LOWER(history_trend)))`,
     format: '0.00',
   },
   leakGrowth: {
@@ -76,7 +77,7 @@ export const origins: Partial<Record<CostInput, Origin>> = {
     format: '0',
   },
   chargeNow: {
-    likely: `IF(${count}=0,"",ROUND(MAX(0,100-100*${likelyLoss}*(${names.date}-${lastOf('interval_to')})/365/${ofUnit('Nameplate charge')}),0))`,
+    likely: `IF(${noLeak},"",ROUND(MAX(0,100-100*${likelyLoss}*(${names.date}-${lastOf('interval_to')})/365/${ofUnit('Nameplate charge')}),0))`,
     source: '"full at the last addition, less the loss since"',
     format: '0',
   },

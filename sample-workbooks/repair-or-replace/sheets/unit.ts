@@ -196,18 +196,22 @@ for (let index = 0; index < intervalRows; index += 1) {
       },
     );
   });
-  const [from, loss, counted] = [page.at('A'), page.at('E'), page.at('I')];
-  page.put('I', formula(`IF(ISNUMBER(${from}),IF(${from}>=history_verified,"yes","no"),"")`), {
-    ...looks.computed,
-    size: 9,
-    align: 'center',
-  });
+  const [from, until, loss, counted] = [page.at('A'), page.at('B'), page.at('E'), page.at('I')];
+  page.put(
+    'I',
+    formula(`IF(ISNUMBER(${from}),IF(AND(${from}>=history_verified,${until}<=${names.date}),"yes","no"),"")`),
+    {
+      ...looks.computed,
+      size: 9,
+      align: 'center',
+    },
+  );
   page.put('K', formula(`IF(${counted}="yes",${loss},"")`), { size: 8, ink: colours.quiet, format: '0.00' });
   page.next(18);
 }
 page.put(
   'A:I',
-  'An interval counts while no later repair was found to hold. One interval is no trend: the estimate then takes half to double its loss as the range.',
+  'An interval counts while no later repair was found to hold, up to the day of the quote. One interval is no trend: the estimate then takes half to double its loss as the range.',
   { ...looks.subtitle, size: 9 },
 );
 page.next(16);

@@ -190,6 +190,24 @@ describe('a quote from a plain fleet file', () => {
     expect(priced.examples).not.toContain('visit price');
   });
 
+  test('counts nothing that was written after the day of the quote, and copes with a long history', () => {
+    // Serial numbers from 2024-11-04, every 40 days; 46328 is the day of the quote. Every third visit adds 1.2 oz.
+    const visits = Array.from({ length: 20 }, (_visit, index): Row => [
+      'W-12',
+      `V-${String(index)}`,
+      45_600 + index * 40,
+      index % 3 === 0 ? 1.2 : 0,
+      0,
+    ]);
+    const long = quote({
+      bytes: fleet({ visits, register: ['W-12', 'window', 'R-410A', 14, 9000, 10, '2024-10-02', 5] }),
+      unit: 'W-12',
+    });
+    expect(long.verdict).toMatch(/^(Repair|Replace|Top up|Do nothing|Too close to call): /);
+    // Arithmetic: installed on day 45567; additions on 45600 and every 120 days to 46320, seven in all.
+    expect(named(long, 'history_loss')).toBeCloseTo((7 * 1.2 * 365) / (46_320 - 45_567), 9);
+  });
+
   test('keeps what says something of the leak when there are more visits than rows', () => {
     const visits = Array.from({ length: 150 }, (_visit, index): Row => [
       'W-12',
