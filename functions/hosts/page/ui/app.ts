@@ -38,6 +38,7 @@ export class App {
     const scale = matchMedia('(pointer: coarse)').matches ? 1.35 : 1;
     this.#looks = new CellLooks(scale);
     const root = part('grid');
+    root.setAttribute('aria-activedescendant', 'cell-in-hand');
     this.grid = new Grid(root, this.#looks, scale);
     const suggestions = new Suggestions(part('suggestions'));
     this.editor = new Editor(this.grid, part<HTMLInputElement>('formula'), suggestions, {
@@ -60,7 +61,6 @@ export class App {
     });
     void worker.ask('functions').then((functions) => suggestions.setFunctions(functions));
     part('cautions').replaceChildren(...cautions.map((line) => element('li', {}, line)));
-    part('formula').addEventListener('pointerdown', () => undefined);
     part('choices').addEventListener('click', () => this.editor.open(true, true));
   }
 
@@ -199,21 +199,15 @@ export class App {
     const hasChoices = inHand.choices.length > 0;
     part('choices').hidden = !hasChoices;
     // Screen readers hear the cell by name, not by its place alone.
-    const cell = document.getElementById('cell-in-hand');
     const words = [
       inHand.address,
       inHand.heading,
       inHand.shown === '' ? 'blank' : inHand.shown,
       inHand.error,
-    ];
-    cell?.setAttribute('aria-label', words.filter((word) => word !== '').join(', '));
-    const root = part('grid');
-    if (cell === null) root.removeAttribute('aria-activedescendant');
-    else root.setAttribute('aria-activedescendant', 'cell-in-hand');
-    part('spoken').textContent = [
-      ...words.filter((word) => word !== ''),
-      hand?.next === undefined ? '' : `next: ${hand.next}`,
-    ].join('. ');
+    ].filter((word) => word !== '');
+    this.grid.inHandWords = words.join(', ');
+    this.grid.repaint();
+    part('spoken').textContent = [...words, hand?.next === undefined ? '' : `next: ${hand.next}`].join('. ');
     this.#placeErrorBubble(inHand.error);
   }
 

@@ -81,15 +81,10 @@ export class Clipboard {
         typed: rows[line % height]?.[place % width] ?? '',
       })),
     ).flat();
-    void this.#app
-      .act((gaze) => worker.ask('type', cells, true, gaze))
-      .then((isTaken) => {
-        if (!isTaken) return;
-        const { top, left } = target;
-        grid.inHand = { row: top, column: left };
-        grid.far = { row: top + height * repeatY - 1, column: left + width * repeatX - 1 };
-        grid.repaint();
-        this.#app.look();
-      });
+    const { top, left } = target;
+    grid.inHand = { row: top, column: left };
+    grid.far = { row: top + height * repeatY - 1, column: left + width * repeatX - 1 };
+    grid.repaint();
+    void this.#app.act((gaze) => worker.ask('type', cells, true, gaze));
   }
 }

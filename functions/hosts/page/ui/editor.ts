@@ -43,7 +43,8 @@ export class Editor {
       'aria-autocomplete': 'list',
     });
     this.field.hidden = true;
-    grid.window.append(this.field);
+    // Beside the grid, not in it: a grid holds rows and nothing else.
+    grid.root.after(this.field);
     for (const input of [this.field, bar]) {
       input.addEventListener('input', () => this.#follow(input));
       input.addEventListener('click', () => {

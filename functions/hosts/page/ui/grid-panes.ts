@@ -12,6 +12,8 @@ export interface Painting {
   readonly cells: ReadonlyMap<string, ShownCell>;
   readonly looks: CellLooks;
   readonly inHand: Spot;
+  /** What a screen reader says of the cell in hand. */
+  readonly inHandWords: string;
   readonly scale: number;
 }
 
@@ -78,6 +80,7 @@ function paintCell(
     'aria-colindex': column + 1,
     'aria-selected': isInHand,
     id: isInHand ? 'cell-in-hand' : undefined,
+    'aria-label': isInHand && painting.inHandWords !== '' ? painting.inHandWords : undefined,
   });
   const width =
     (merge === undefined ? columns.offset(column + 1) : columns.offset(merge.right + 1)) -

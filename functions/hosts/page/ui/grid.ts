@@ -37,6 +37,8 @@ export class Grid {
   inHand: Spot = { row: 0, column: 0 };
   /** The corner of the selection opposite to the cell in hand. */
   far: Spot = { row: 0, column: 0 };
+  /** What a screen reader says of the cell in hand, once it is known. */
+  inHandWords = '';
   onGaze: () => void = () => undefined;
   onPaint: () => void = () => undefined;
   readonly #looks: CellLooks;
@@ -56,7 +58,7 @@ export class Grid {
     this.scale = scale;
     this.headHeight = Math.round(24 * scale);
     this.headWidth = Math.round(44 * scale);
-    this.scroller = element('div', { class: 'scroller', tabindex: -1 });
+    this.scroller = root;
     this.#spacer = element('div', { class: 'spacer' });
     this.window = element('div', { class: 'window' });
     const pane = (name: PaneName): Pane => {
@@ -79,8 +81,7 @@ export class Grid {
       element('div', { class: 'heads origin', 'aria-hidden': 'true' }),
     );
     this.#spacer.append(this.window);
-    this.scroller.append(this.#spacer);
-    root.append(this.scroller);
+    root.append(this.#spacer);
     this.scroller.addEventListener('scroll', () => this.#schedule());
     new ResizeObserver(() => this.repaint()).observe(root);
   }
@@ -185,6 +186,7 @@ export class Grid {
     const isPlain = far.row === inHand.row && far.column === inHand.column;
     this.inHand = clamp(merge === undefined || !isPlain ? inHand : { row: merge.top, column: merge.left });
     this.far = isPlain ? this.inHand : clamp(far);
+    this.inHandWords = '';
     this.reveal(isPlain ? this.inHand : this.far);
     this.repaint();
     this.onGaze();
@@ -346,6 +348,7 @@ export class Grid {
       cells: this.#cells,
       looks: this.#looks,
       inHand: this.inHand,
+      inHandWords: this.inHandWords,
       scale: this.scale,
     };
     const top = { top: 0, bottom: frozen.rows - 1 };

@@ -17,6 +17,7 @@ let busySince = 0;
 let timer: ReturnType<typeof setTimeout> | undefined;
 worker.onBusy = (isBusy) => {
   clearTimeout(timer);
+  document.documentElement.dataset.busy = String(isBusy);
   const sign = part('busy');
   if (!isBusy) {
     sign.hidden = true;
