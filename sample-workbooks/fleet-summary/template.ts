@@ -2,11 +2,12 @@ import type { WorkbookRecipe } from '../writing/recipe.ts';
 import { cautionsSheet } from './sheets/cautions-sheet.ts';
 import { cylinderNames, cylindersSheet } from './sheets/cylinders.ts';
 import { figureNames, figuresSheet } from './sheets/figures.ts';
-import { ledgerSheet } from './sheets/ledger.ts';
+import { ledgerSheet, ledgerWhole } from './sheets/ledger.ts';
 import {
   conflictsSheet,
   correctionsSheet,
   cylinderListSheet,
+  listNames,
   movementsSheet,
   registerSheet,
 } from './sheets/lists.ts';
@@ -23,7 +24,15 @@ export const fleetTemplate: WorkbookRecipe = {
   title: 'Fleet summary',
   subject: 'Weighed refrigerant, leaks, calls due and cylinders of a fleet of small sealed air conditioners',
   file: 'fleet-template',
-  names: { ...settingNames, ...unitNames, ...cylinderNames, ...figureNames, ...ruleNames },
+  names: {
+    ledger_all: ledgerWhole,
+    ...listNames,
+    ...settingNames,
+    ...unitNames,
+    ...cylinderNames,
+    ...figureNames,
+    ...ruleNames,
+  },
   sheets: [
     overviewSheet,
     unitsSheet,

@@ -52,8 +52,7 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
     ...(recipe.gapWidth === undefined ? {} : { GapWidth: recipe.gapWidth }),
     XAxis: {
       MajorGridLines: curve,
-      ...(recipe.topDown === true ? { ReverseOrder: true } : {}),
-      Title: text(recipe.acrossTitle, 10, false),
+      ...(recipe.acrossTitle === '' ? {} : { Title: text(recipe.acrossTitle, 10, false) }),
       Font: labels,
       ...(recipe.acrossLimits === undefined
         ? {}
@@ -61,7 +60,7 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
     },
     YAxis: {
       MajorGridLines: true,
-      Title: text(recipe.valueTitle, 10, false),
+      ...(recipe.valueTitle === '' ? {} : { Title: text(recipe.valueTitle, 10, false) }),
       Font: labels,
       ...(recipe.valueLimits === undefined
         ? {}

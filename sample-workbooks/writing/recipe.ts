@@ -78,8 +78,6 @@ export interface ChartRecipe {
   readonly legend?: false;
   /** Space between columns or bars, percent of their width. */
   readonly gapWidth?: number;
-  /** Bars: the first row of the cells stands on top. */
-  readonly topDown?: true;
   readonly title: string;
   readonly widthPx: number;
   readonly heightPx: number;
@@ -93,6 +91,7 @@ export interface ChartRecipe {
   }[];
   /** Joins the points of a curve by straight lines, for values that jump. */
   readonly straight?: boolean;
+  /** Empty: no title on the axis. */
   readonly acrossTitle: string;
   readonly valueTitle: string;
   readonly acrossLimits?: readonly [number, number];

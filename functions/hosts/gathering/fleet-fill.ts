@@ -41,10 +41,14 @@ export function fleetFill(gathering: Gathering, options: FleetFillOptions): Temp
   const cylinders = gathering.rows(cylinderRegister);
   const inConflict = new Set(gathering.conflicts.map(({ kept }) => kept));
   const gases = countedBy(ledger, 'gas_in_unit', 'added');
+  const charted = new Set(
+    ledger.filter((row) => number(row, 'added') > 0).map((row) => text(row, 'gas_in_unit')),
+  ).size;
   const people = countedBy(ledger, 'technician_id');
   const plain = (table: RecordTable, rows: readonly GatheredRow[]): FillRow[] =>
     rows.map((row) => recordCells(table, row, options.units));
   const cylinderRows = plain(cylinderRegister, [...cylinders].sort(byText('cyl_id')));
+  const toCorrect = corrections([...ledger, ...register, ...cylinders], options);
   return {
     tables: [
       {
@@ -60,7 +64,7 @@ export function fleetFill(gathering: Gathering, options: FleetFillOptions): Temp
       { name: 'Register', rows: plain(unitRegister, register) },
       { name: 'CylinderList', rows: withUnlisted(cylinderRows, ledger) },
       { name: 'Movements', rows: plain(cylinderMovements, gathering.rows(cylinderMovements)) },
-      { name: 'Corrections', rows: corrections([...ledger, ...register, ...cylinders], options) },
+      { name: 'Corrections', rows: toCorrect, heights: toCorrect.map(correctionHeight) },
       { name: 'Conflicts', rows: gathering.conflicts.flatMap((conflict) => conflictRows(conflict, options)) },
       { name: 'GasFigures', rows: gases.map((Gas) => ({ Gas })) },
       { name: 'TechnicianFigures', rows: people.map((Technician) => ({ Technician })) },
@@ -76,8 +80,9 @@ export function fleetFill(gathering: Gathering, options: FleetFillOptions): Temp
       ...(options.visitPrice === undefined ? {} : { fleet_visit_price: options.visitPrice }),
       ...(options.gasPrice === undefined ? {} : { fleet_gas_price: options.gasPrice }),
     },
+    words: { mass: options.units.mass.symbol },
     absentSeries: Array.from({ length: gasSeries }, (_, place) => place)
-      .filter((place) => place >= gases.length)
+      .filter((place) => place >= charted)
       .map((place) => `Figures!$${String.fromCharCode(firstGasColumn + place)}$5`),
   };
 }
@@ -168,14 +173,31 @@ function correction(
   const values = row.values;
   return {
     Answer: words[severity],
-    Unit: values['unit_id'] as FillValue,
-    Visit: values['visit_id'] as FillValue,
-    Set: values['set_no'] as FillValue,
-    Technician: values['technician_id'] as FillValue,
-    What: findings.map(({ message }) => renderPhrase(message, { units, atmospherePa })).join('; '),
+    Unit: values['unit_id'],
+    Visit: values['visit_id'],
+    Set: values['set_no'],
+    Technician: values['technician_id'],
+    What:
+      severity === 'missing'
+        ? `Blank: ${findings.map(({ field }) => headingOf(row, field)).join(', ')}`
+        : findings.map(({ message }) => renderPhrase(message, { units, atmospherePa })).join('; '),
     Cells: [...new Set(findings.map(({ field }) => cellOf(row, field)))].join(', '),
     File: fileName(row.place.file),
   };
+}
+
+function headingOf({ from }: GatheredRow, name: string): string {
+  return from.table.fields.find((field) => field.name === name)?.heading ?? name;
+}
+
+/** Characters that fit into a line of the columns with the words and with the cells, and points of a line. */
+const wordsWide = 84;
+const cellsWide = 28;
+const linePoints = 12.5;
+
+function correctionHeight({ What, Cells }: FillRow): number {
+  const lines = (value: FillValue, wide: number): number => Math.ceil(String(value ?? '').length / wide);
+  return 3 + linePoints * Math.max(1, lines(What, wordsWide), lines(Cells, cellsWide));
 }
 
 function conflictRows({ table, kept, other, fields }: Conflict, options: FleetFillOptions): FillRow[] {

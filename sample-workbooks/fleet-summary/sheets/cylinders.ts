@@ -54,7 +54,7 @@ const cells: CellRecipe[] = [
     content:
       index === 0
         ? formula(
-            'OUNCE.CYLINDERBALANCE(CylinderList[#All],Ledger[#All],Movements[#All],fleet_scale_step,log_units)',
+            'OUNCE.CYLINDERBALANCE(cylinder_list_all,ledger_all,movements_all,fleet_scale_step,log_units)',
           )
         : undefined,
     look: looks.heading,
@@ -74,9 +74,13 @@ export const cylindersSheet: SheetRecipe = {
   heights: { 1: 26, 2: 16, 3: 18, 4: 6, 5: 32 },
   cells,
   rules: [
-    { range: answer, when: `${answer}="Balances"`, look: looks.good },
-    { range: answer, when: `${answer}="Open"`, look: looks.muted },
-    { range: answer, when: `AND(${answer}<>"",${answer}<>"Balances",${answer}<>"Open")`, look: looks.stop },
+    { range: answer, when: `${answer}&""="Balances"`, look: looks.good },
+    { range: answer, when: `${answer}&""="Open"`, look: looks.muted },
+    {
+      range: answer,
+      when: `AND(${answer}&""<>"",${answer}&""<>"Balances",${answer}&""<>"Open")`,
+      look: looks.stop,
+    },
   ],
   print: { landscape: true, pagesWide: 1, pagesTall: 0, repeatRows: '$3:$5' },
 };

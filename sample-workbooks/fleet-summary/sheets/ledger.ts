@@ -44,7 +44,7 @@ const filled: ColumnRecipe = {
   note: 'Of the fields that every set is asked for, and of those for weighing when refrigerant was added.',
 };
 
-const { laidOut, recipe } = recordSheet({
+const { laidOut, recipe, whole } = recordSheet({
   sheet: sheetNames.ledger,
   title: 'Ledger',
   line: 'Every set of readings of every technician, once each, oldest first. Amber: asked for and blank. Zero is an answer, blank is none.',
@@ -80,3 +80,5 @@ export const ledgerSheet: SheetRecipe = {
   rules: [...(recipe.rules ?? []), { range: mark, when: `${mark}="conflict"`, look: looks.stop }],
   notes: laidOut.notes,
 };
+
+export const ledgerWhole = whole;

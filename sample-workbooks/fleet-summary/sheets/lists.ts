@@ -9,7 +9,7 @@ import { titled } from '../../visit-log/sheets/block.ts';
 import { headingRow, sheetNames } from '../names.ts';
 import { recordSheet, rowLooks } from './record-sheet.ts';
 
-export const registerSheet = recordSheet({
+const register = recordSheet({
   sheet: sheetNames.register,
   title: 'Unit register',
   line: 'One row for each air conditioner: gas and nameplate charge decide everything else.',
@@ -18,9 +18,9 @@ export const registerSheet = recordSheet({
   tabColour: '8A6D1B',
   pagesWide: 2,
   frozenColumns: 1,
-}).recipe;
+});
 
-export const cylinderListSheet = recordSheet({
+const cylinderList = recordSheet({
   sheet: sheetNames.cylinderList,
   title: 'Cylinder list',
   line: 'One row for each cylinder, with its gross weight at the opening and at the closing of the account.',
@@ -29,9 +29,9 @@ export const cylinderListSheet = recordSheet({
   tabColour: '8A6D1B',
   pagesWide: 1,
   frozenColumns: 1,
-}).recipe;
+});
 
-export const movementsSheet = recordSheet({
+const movements = recordSheet({
   sheet: sheetNames.movements,
   title: 'Cylinder movements',
   line: 'Movements that belong to no visit: purchase, transfer, return, sent for reclaim. Visits are in the ledger.',
@@ -40,7 +40,17 @@ export const movementsSheet = recordSheet({
   tabColour: '8A6D1B',
   pagesWide: 1,
   frozenColumns: 1,
-}).recipe;
+});
+
+export const registerSheet = register.recipe;
+export const cylinderListSheet = cylinderList.recipe;
+export const movementsSheet = movements.recipe;
+
+export const listNames = {
+  register_all: register.whole,
+  cylinder_list_all: cylinderList.whole,
+  movements_all: movements.whole,
+} as const;
 
 const text = (heading: string, width: number, look: Look = {}): ColumnRecipe => ({
   heading,

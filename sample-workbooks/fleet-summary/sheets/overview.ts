@@ -2,7 +2,7 @@ import { colours, looks } from '../../writing/palette.ts';
 import type { CellRecipe, ChartRecipe, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
 import { sheetNames } from '../names.ts';
-import { chartCells, worstPlaces } from './figures.ts';
+import { chartCells, inCare, worstPlaces } from './figures.ts';
 
 /** Told apart by their lightness too, for grey printers and for eyes that do not tell red from green. */
 const gasColours = ['22384D', 'C77D1E', '6FA8D6', 'E9C46A', '3F6484', '8A6D1B', 'A9BCCB', '5B6B78'];
@@ -23,7 +23,7 @@ const tiles: readonly Tile[] = [
   {
     columns: ['B', 'C'],
     label: 'Units in care',
-    value: 'COUNTIFS(fleet_unit,"?*")-COUNTIFS(fleet_status,"scrapped")-COUNTIFS(fleet_status,"retired")',
+    value: `SUMPRODUCT((fleet_unit<>"")*${inCare})`,
     format: '0',
   },
   { columns: ['D', 'E'], label: 'Sets read, 12 months', value: `COUNTIFS(${year})`, format: '#,##0' },
@@ -36,11 +36,15 @@ const tiles: readonly Tile[] = [
   {
     columns: ['H', 'I'],
     label: 'Due or soon due',
-    value:
-      'IF(fleet_as_of="",0,COUNTIFS(fleet_due,"<="&(fleet_as_of+fleet_soon),fleet_status,"<>scrapped",fleet_status,"<>retired"))',
+    value: `IF(fleet_as_of="",0,SUMPRODUCT((fleet_due<=fleet_as_of+fleet_soon)*${inCare}))`,
     format: '0',
   },
-  { columns: ['J', 'K'], label: 'Growing leaks', value: 'COUNTIFS(fleet_trend,"Growing")', format: '0' },
+  {
+    columns: ['J', 'K'],
+    label: 'Growing leaks',
+    value: 'SUMPRODUCT((fleet_trend&""="Growing")*1)',
+    format: '0',
+  },
   {
     columns: ['L', 'M'],
     label: 'Log filled in',
@@ -58,18 +62,18 @@ const tileValue: Look = {
   fill: colours.computedFill,
 };
 
-const chartRows = 15;
+const chartRows = 18;
 const firstCharts = 7;
 const secondCharts = firstCharts + chartRows + 1;
 const tableRow = secondCharts + chartRows + 1;
 
-const size = { widthPx: 452, heightPx: chartRows * 20 - 8 } as const;
+const size = { widthPx: 486, heightPx: chartRows * 20 - 34 } as const;
 
 const charts: readonly ChartRecipe[] = [
   {
     at: `B${firstCharts}`,
     kind: 'stacked',
-    title: 'Refrigerant added by month and gas',
+    title: 'Added by month and gas, {mass}',
     ...size,
     gapWidth: 45,
     series: chartCells.gases.map(({ name, values }, index) => ({
@@ -79,15 +83,14 @@ const charts: readonly ChartRecipe[] = [
       colour: gasColours[index] ?? colours.quiet,
     })),
     acrossTitle: '',
-    valueTitle: 'weight',
+    valueTitle: '',
   },
   {
     at: `H${firstCharts}`,
-    kind: 'bars',
-    title: 'Losing most, by year',
+    kind: 'columns',
+    title: 'Losing most, {mass} a year',
     ...size,
     legend: false,
-    topDown: true,
     gapWidth: 45,
     series: [
       {
@@ -98,12 +101,12 @@ const charts: readonly ChartRecipe[] = [
       },
     ],
     acrossTitle: '',
-    valueTitle: 'weight a year',
+    valueTitle: '',
   },
   {
     at: `B${secondCharts}`,
     kind: 'columns',
-    title: 'Calls due',
+    title: 'Units due for a call, by month',
     ...size,
     legend: false,
     gapWidth: 45,
@@ -111,21 +114,20 @@ const charts: readonly ChartRecipe[] = [
       { name: chartCells.dueName, across: chartCells.dueLabels, values: chartCells.due, colour: '3F6484' },
     ],
     acrossTitle: '',
-    valueTitle: 'units',
+    valueTitle: '',
   },
   {
     at: `H${secondCharts}`,
-    kind: 'bars',
-    title: 'Log filled in, by technician',
+    kind: 'columns',
+    title: 'Log filled in by technician, %',
     ...size,
     legend: false,
-    topDown: true,
     gapWidth: 45,
     series: [
       { name: chartCells.filledName, across: chartCells.people, values: chartCells.filled, colour: '6FA8D6' },
     ],
     acrossTitle: '',
-    valueTitle: 'percent',
+    valueTitle: '',
     valueLimits: [0, 100],
   },
 ];
@@ -200,7 +202,7 @@ export const overviewSheet: SheetRecipe = {
     ...Object.fromEntries(Array.from({ length: 2 * chartRows + 2 }, (_, index) => [firstCharts + index, 15])),
     [tableRow]: 20,
     [tableRow + 1]: 28,
-    ...Object.fromEntries(Array.from({ length: worstPlaces }, (_, index) => [tableRow + 2 + index, 16])),
+    ...Object.fromEntries(Array.from({ length: worstPlaces }, (_, index) => [tableRow + 2 + index, 18])),
     [noteRow]: 26,
   },
   cells: [

@@ -61,7 +61,7 @@ export function recordSheet(given: {
   readonly pagesWide: number;
   readonly frozenColumns: number;
   readonly more?: readonly Band[];
-}): { readonly laidOut: LaidOutTable; readonly recipe: SheetRecipe } {
+}): { readonly laidOut: LaidOutTable; readonly recipe: SheetRecipe; readonly whole: string } {
   const { record, more = [] } = given;
   const fields = record.fields.filter(({ origin }) => origin === 'input');
   const groups = [...new Set(fields.map(({ group }) => group))];
@@ -81,8 +81,11 @@ export function recordSheet(given: {
     spareRows: 1,
     looks: rowLooks,
   });
+  const [top, corner = ''] = laidOut.native.range.split(':');
   return {
     laidOut,
+    // An array formula of LibreOffice takes a named area, but no table by its name.
+    whole: `'${given.sheet}'!${absolute(top ?? '')}:${absolute(corner)}`,
     recipe: {
       name: given.sheet,
       tabColour: given.tabColour,
@@ -102,6 +105,10 @@ export function recordSheet(given: {
       },
     },
   };
+}
+
+function absolute(address: string): string {
+  return address.replace(/^([A-Z]+)(\d+)$/, '$$$1$$$2');
 }
 
 /** What is always asked for and blank is coloured, not hidden. */

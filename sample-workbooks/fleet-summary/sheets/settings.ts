@@ -70,7 +70,14 @@ export const settingsSheet: SheetRecipe = {
   tabColour: '5B6B78',
   gridLines: false,
   widths: { A: 22, B: 40, C: 72 },
-  heights: { 1: 26, 2: 16, 3: 8, ...Object.fromEntries(settings.map((_, index) => [firstRow + index, 22])) },
+  heights: {
+    1: 26,
+    2: 16,
+    3: 8,
+    ...Object.fromEntries(
+      settings.map((_, index) => [firstRow + index, index === settings.length - 1 ? 46 : 22]),
+    ),
+  },
   cells: [
     ...titled('Settings', 'Every sheet reads from here. Cream cells are yours.'),
     ...settings.flatMap(({ label, value, help, format }, index): CellRecipe[] => {
@@ -79,6 +86,7 @@ export const settingsSheet: SheetRecipe = {
         ...(typeof value === 'object' ? looks.computed : looks.input),
         align: 'left',
         indent: 1,
+        wrap: true,
         ...(format === undefined ? {} : { format }),
       };
       return [

@@ -70,7 +70,7 @@ export const unitNames: Readonly<Record<string, string>> = {
 };
 
 const summary =
-  'OUNCE.FLEETSUMMARY(Ledger[#All],Register[#All],"",fleet_as_of,fleet_limit,"linear",' +
+  'OUNCE.FLEETSUMMARY(ledger_all,register_all,"",fleet_as_of,fleet_limit,"linear",' +
   'IF(fleet_visit_price="","",fleet_visit_price),IF(fleet_gas_price="","",fleet_gas_price),log_units)';
 
 const bodyLook: Look = { size: 9, line: { colour: colours.faintLine, sides: 'bottom' } };
@@ -120,7 +120,7 @@ export const unitsSheet: SheetRecipe = {
   heights: { 1: 26, 2: 16, 3: 18, 4: 6, 5: 32 },
   cells,
   rules: [
-    { range: cell('trend'), when: `${cell('trend')}="Growing"`, look: looks.stop },
+    { range: cell('trend'), when: `${cell('trend')}&""="Growing"`, look: looks.stop },
     {
       range: cell('due'),
       when: `AND(ISNUMBER(${cell('due')}),${cell('due')}<=fleet_as_of)`,
@@ -131,10 +131,10 @@ export const unitsSheet: SheetRecipe = {
       when: `AND(ISNUMBER(${cell('due')}),${cell('due')}<=fleet_as_of+fleet_soon)`,
       look: looks.care,
     },
-    { range: cell('status'), when: `${cell('status')}="not in register"`, look: looks.care },
+    { range: cell('status'), when: `${cell('status')}&""="not in register"`, look: looks.care },
     {
       range: cell('confidence'),
-      when: `OR(${cell('confidence')}="low",${cell('confidence')}="none")`,
+      when: `OR(${cell('confidence')}&""="low",${cell('confidence')}&""="none")`,
       look: looks.muted,
     },
     {

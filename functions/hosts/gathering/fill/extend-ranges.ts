@@ -5,10 +5,19 @@ export interface Extension {
   readonly sheet: string;
   readonly modelRow: number;
   readonly lastRow: number;
+  /** Columns whose rows go on, counted from 0; a block takes along what stands right of it. */
+  readonly left: number;
+  readonly right: number;
+}
+
+function covers({ left, right }: Extension, letters: string): boolean {
+  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return column >= left && column <= right;
 }
 
 /** Ranges of checks and colour rules: those that lie in the model row. */
-export function extendRules(sheetXml: string, { modelRow, lastRow }: Extension): string {
+export function extendRules(sheetXml: string, extension: Extension): string {
+  const { modelRow, lastRow } = extension;
   const area = new RegExp(`^([A-Z]+)${modelRow}(?::([A-Z]+)${modelRow})?$`);
   return sheetXml.replace(
     /(<(?:conditionalFormatting|dataValidation)\b[^>]*?\bsqref=")([^"]*)(")/g,
@@ -17,7 +26,7 @@ export function extendRules(sheetXml: string, { modelRow, lastRow }: Extension):
         const match = area.exec(item);
         if (match === null) return item;
         const [, from = '', to = from] = match;
-        return `${from}${modelRow}:${to}${lastRow}`;
+        return !covers(extension, from) ? item : `${from}${modelRow}:${to}${lastRow}`;
       });
       return `${before}${moved.join(' ')}${after}`;
     },
@@ -25,7 +34,8 @@ export function extendRules(sheetXml: string, { modelRow, lastRow }: Extension):
 }
 
 /** References in defined names and charts, "Units!$A$7" and "Units!$A$1:$P$7", whose last row is the model row. */
-export function extendReferences(xml: string, { sheet, modelRow, lastRow }: Extension): string {
+export function extendReferences(xml: string, extension: Extension): string {
+  const { sheet, modelRow, lastRow } = extension;
   const name = sheet.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
   const quote = `(?:'|&#39;|&apos;)?`;
   const pattern = new RegExp(
@@ -35,6 +45,8 @@ export function extendReferences(xml: string, { sheet, modelRow, lastRow }: Exte
   return xml.replace(
     pattern,
     (all, place: string, left: string, top: string, right: string | undefined, bottom: string | undefined) =>
-      Number(bottom ?? top) === modelRow ? `${place}${left}$${top}:${right ?? left}$${lastRow}` : all,
+      Number(bottom ?? top) === modelRow && covers(extension, left.slice(1))
+        ? `${place}${left}$${top}:${right ?? left}$${lastRow}`
+        : all,
   );
 }

@@ -1,4 +1,4 @@
-import { cellAddress, columnLetters } from '../../workbook/engine/address.ts';
+import { cellAddress, columnLetters, columnLimit } from '../../workbook/engine/address.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
 import { usualLimits } from '../../workbook/file/limits.ts';
 import { readPart, readRelationships, workbookPart } from '../../workbook/file/package-parts.ts';
@@ -22,6 +22,7 @@ interface Region {
   readonly modelRow: number;
   readonly count: number;
   readonly isBlock: boolean;
+  readonly heights?: readonly number[] | undefined;
   /** Undefined for cells that formulas fill. */
   readonly value: (index: number, column: number) => FillValue;
 }
@@ -65,6 +66,7 @@ export function fillTemplate(template: Uint8Array, fill: TemplateFill): Uint8Arr
         modelRow: bottom + 1,
         count,
         isBlock: false,
+        heights: given.heights,
         value: (index, column) => given.rows[index]?.[entry.columns[column - left] ?? ''],
       });
       const start = cellAddress(top, left);
@@ -108,9 +110,9 @@ export function fillTemplate(template: Uint8Array, fill: TemplateFill): Uint8Arr
           `${count} rows are more than a sheet holds; gather them with --ledger`,
         );
       }
-      const extension = { sheet: sheet.name, modelRow: first.modelRow, lastRow };
-      extensions.push(extension);
-      xml = extendRules(putRows(xml, sheet.regions, first.modelRow, count), extension);
+      const own = sheet.regions.map((region) => extensionOf(sheet, region));
+      extensions.push(...own);
+      xml = own.reduce(extendRules, putRows(xml, sheet.regions, first.modelRow, count));
     }
     for (const [name, value] of Object.entries(fill.cells)) {
       const place = placeNamed(names, name);
@@ -123,12 +125,28 @@ export function fillTemplate(template: Uint8Array, fill: TemplateFill): Uint8Arr
   for (const part of [main, ...charts]) {
     const xml = part === main ? mainXml : readPart(archive, part);
     const extended = extensions.reduce(extendReferences, xml);
-    contents.set(part, part === main ? extended : withoutSeries(extended, fill.absentSeries));
+    contents.set(
+      part,
+      part === main ? extended : titled(withoutSeries(extended, fill.absentSeries), fill.words),
+    );
   }
   const encoder = new TextEncoder();
   return archive.withReplaced(
     new Map([...contents].map(([part, xml]): [string, Uint8Array] => [part, encoder.encode(xml)])),
   );
+}
+
+/** A block's rows go on in the columns right of it too, up to the next table. */
+function extensionOf(sheet: TemplateSheet, region: Region): Extension {
+  const { left, right, modelRow: number, count, isBlock } = region;
+  const next = sheet.regions.filter((other) => other.left > right).map((other) => other.left - 1);
+  return {
+    sheet: sheet.name,
+    modelRow: number,
+    lastRow: number + count - 1,
+    left,
+    right: isBlock ? Math.min(...next, columnLimit) : right,
+  };
 }
 
 function putRows(sheetXml: string, regions: readonly Region[], modelNumber: number, count: number): string {
@@ -142,7 +160,9 @@ function putRows(sheetXml: string, regions: readonly Region[], modelNumber: numb
   const rows: string[] = [];
   for (let index = 0; index < count; index += 1) {
     const number = modelNumber + index;
-    let row = `<row r="${number}"${model.attributes}>`;
+    const height = regions.find(({ heights }) => heights !== undefined)?.heights?.[index];
+    const look = height === undefined ? model.attributes : ` ht="${height}" customHeight="1"`;
+    let row = `<row r="${number}"${look}>`;
     for (const { letters, column, cell, region } of columns) {
       if (index < region.count)
         row += cellOf(`${letters}${number}`, cell, region, { index, column, modelNumber, number });
@@ -205,6 +225,11 @@ function withoutSeries(chartXml: string, absent: readonly string[]): string {
       series.includes(`<tx><strRef><f>${escaped}</f>`) ? '' : series,
     );
   }, chartXml);
+}
+
+/** Words that a chart's title leaves open, such as the unit of weight. */
+function titled(chartXml: string, words: Readonly<Record<string, string>>): string {
+  return Object.entries(words).reduce((xml, [open, word]) => xml.replaceAll(`{${open}}`, word), chartXml);
 }
 
 interface NamedPlace {

@@ -6,6 +6,8 @@ export interface TableFill {
   readonly name: string;
   /** By heading. A column with a formula in the model row keeps it and takes no values. */
   readonly rows: readonly Readonly<Record<string, FillValue>>[];
+  /** Heights of the rows in points, where text is broken into lines; those of the model row when absent. */
+  readonly heights?: readonly number[];
 }
 
 /**
@@ -24,4 +26,6 @@ export interface TemplateFill {
   readonly cells: Readonly<Record<string, FillValue>>;
   /** Chart series to leave out, by the cell of their name as the chart spells it: "Figures!$H$5". */
   readonly absentSeries: readonly string[];
+  /** For titles of charts: "{mass}" becomes the word given here for mass. */
+  readonly words: Readonly<Record<string, string>>;
 }
