@@ -94,8 +94,8 @@ export const bookkeepingColumns: readonly ColumnRecipe[] = [
   wordColumn(
     'Standing said',
     12,
-    'IF([@Unit]="","",IFERROR(INDEX(Readings[Standing check],MATCH([@Visit]&"/standing",Readings[Card key],0)),""))',
-    'The standing check of the same visit, where there was one.',
+    'IF([@Unit]="","",IF(SUMIFS(Readings[Recovered],Readings[Visit],[@Visit],Readings[Set],"<="&[@Set])>0,"",IFERROR(INDEX(Readings[Standing check],MATCH([@Visit]&"/standing",Readings[Card key],0)),"")))',
+    'The standing check of the same visit, where there was one. Once gas was recovered it tells nothing about what is inside now.',
   ),
   figureColumn('Order', 'count', 'IF([@Unit]="","",ROUND([@Date and time]*1440,0)*100+[@Set])', {
     width: 12,
