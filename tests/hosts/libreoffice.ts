@@ -276,6 +276,8 @@ export interface WizardHelp {
 
 /** True when LibreOffice, its Python and the built extension are here. */
 export function libreOfficeIsHere(): boolean {
+  // On CI it has to be there: nothing is skipped in silence.
+  if (process.env.CI !== undefined) return true;
   return existsSync('/usr/bin/soffice') && existsSync(python) && existsSync(extensionPath);
 }
 

@@ -14,7 +14,9 @@ const python = process.env.OUNCEWISE_SPARK_PYTHON ?? 'python3';
 const count = Number(process.env.OUNCEWISE_SPARK_ROWS ?? 1_000_000);
 const partitions = 8;
 
+/** On CI it has to be there: nothing is skipped in silence. */
 function sparkIsHere(): boolean {
+  if (process.env.CI !== undefined) return true;
   try {
     execFileSync(python, ['-c', 'import pyspark'], { stdio: 'ignore' });
     execFileSync('java', ['-version'], { stdio: 'ignore' });
