@@ -14,6 +14,7 @@ import { saveFile } from '../../workbook/file/save-file.ts';
 import { recalculate } from '../../workbook/recalculate.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
+import { oneOf } from '../one-of.ts';
 import { packageRoot } from '../package-root.ts';
 import { UsageError } from '../usage-error.ts';
 
@@ -80,13 +81,6 @@ A file that cannot be relied on is named, left out whole, and the others go on; 
     return left.length > 0 || logs.gathering.conflicts.length > 0 ? 1 : 0;
   },
 };
-
-function oneOf<T extends string>(option: string, word: string, allowed: readonly T[]): T {
-  const found = allowed.find((candidate) => candidate.toLowerCase() === word.toLowerCase());
-  if (found === undefined)
-    throw new UsageError(`${option} must be ${allowed.join(' or ')}; received "${word}"`);
-  return found;
-}
 
 function price(options: ReadonlyMap<string, string>, name: string): number | undefined {
   const text = options.get(name);

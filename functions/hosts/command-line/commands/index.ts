@@ -5,6 +5,7 @@ import { checkCommand } from './check.ts';
 import { functionsCommand } from './functions.ts';
 import { quoteCommand } from './quote.ts';
 import { gatherCommand } from './gather.ts';
+import { ledgerCommand } from './ledger.ts';
 import { recalcCommand } from './recalc.ts';
 import { startCommand } from './start.ts';
 import { visitsCommand } from './visits.ts';
@@ -17,6 +18,7 @@ export const commands: Readonly<Record<string, Command>> = {
   functions: functionsCommand,
   quote: quoteCommand,
   gather: gatherCommand,
+  ledger: ledgerCommand,
   recalc: recalcCommand,
   start: startCommand,
   visits: visitsCommand,
