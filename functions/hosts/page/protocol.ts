@@ -72,6 +72,8 @@ export interface Hand {
   readonly next: string;
   readonly nextState: Gate['state'];
   readonly why: string;
+  /** What comes before everything else on this unit: its gas burns. Empty otherwise. */
+  readonly danger: string;
   readonly gates: readonly Gate[];
   readonly facts: readonly { readonly name: string; readonly text: string }[];
 }

@@ -75,10 +75,13 @@ export class Grid {
     };
     const head = (): HTMLElement => element('div', { class: 'heads', 'aria-hidden': 'true' });
     this.#heads = { leftTop: head(), top: head(), left: head(), leftBottom: head() };
+    const origin = element('div', { class: 'heads origin', 'aria-hidden': 'true' });
+    origin.style.width = `${this.headWidth}px`;
+    origin.style.height = `${this.headHeight}px`;
     this.window.append(
       ...Object.values(this.#heads),
       ...paneNames.map((name) => this.#panes[name].box),
-      element('div', { class: 'heads origin', 'aria-hidden': 'true' }),
+      origin,
     );
     this.#spacer.append(this.window);
     root.append(this.#spacer);

@@ -41,6 +41,7 @@ export function paintStrip(strip: HTMLElement, hand: Hand | undefined): void {
     element(
       'div',
       { class: 'behind' },
+      ...(hand.danger === '' ? [] : [element('p', { class: 'danger' }, hand.danger)]),
       element('ul', { class: 'gates', 'aria-label': 'Gates' }, ...gates),
       element('p', { class: 'why', title: hand.why }, hand.why),
       element('p', { class: 'facts' }, ...facts),

@@ -1,3 +1,4 @@
+import type { CompiledFormula } from '../../workbook/engine/formula/compiled-formula.ts';
 import type { Reference } from '../../workbook/engine/reference.ts';
 import { asReference, isMatrix } from '../../workbook/engine/operand.ts';
 import type { Sheet } from '../../workbook/engine/sheet.ts';
@@ -16,11 +17,32 @@ export interface FormulaPlace {
 type Answer =
   { readonly value: CellValue } | { readonly reference: Reference } | { readonly list: CellValue[] };
 
+/** By workbook, then by formula with its place: the same few rules are asked for every cell on the screen. */
+const known = new WeakMap<Workbook, Map<string, CompiledFormula>>();
+
+function compiledAside(
+  workbook: Workbook,
+  formula: string,
+  sheet: Sheet,
+  row: number,
+  column: number,
+): CompiledFormula {
+  let formulas = known.get(workbook);
+  if (formulas === undefined) known.set(workbook, (formulas = new Map<string, CompiledFormula>()));
+  const key = `${sheet.index} ${row} ${column} ${formula}`;
+  let compiled = formulas.get(key);
+  if (compiled === undefined) {
+    compiled = workbook.compile(formula, sheet, row, column, true);
+    formulas.set(key, compiled);
+  }
+  return compiled;
+}
+
 /** Works out a formula that stands in no cell: of a colour rule, of a check. Undefined when it cannot be. */
 export function evaluateAside(workbook: Workbook, formula: string, place: FormulaPlace): Answer | undefined {
   const { sheet, baseRow, baseColumn, row, column } = place;
   try {
-    const compiled = workbook.compile(formula, sheet, baseRow, baseColumn, true);
+    const compiled = compiledAside(workbook, formula, sheet, baseRow, baseColumn);
     if (compiled.problem !== undefined) return undefined;
     const result = compiled.evaluate({ workbook, sheet, row, column, variables: [] });
     const reference = asReference(result);

@@ -1,3 +1,4 @@
+import { cautions } from '../../guide/cautions.ts';
 import type { Gate, Hand } from '../protocol.ts';
 import type { TableRow } from './table-row.ts';
 
@@ -26,7 +27,25 @@ export function handOf(row: TableRow | undefined): Hand | undefined {
       name: heading,
       text: `${row.text(heading)}${row.number(heading) === undefined ? '' : ` ${row.unit(heading)}`}`.trim(),
     }));
-  return { title, next, nextState: nextState(next, gates), why: whyOf(row), gates, facts };
+  return {
+    title,
+    next,
+    nextState: nextState(next, gates),
+    why: whyOf(row),
+    danger: dangerOf(row),
+    gates,
+    facts,
+  };
+}
+
+/** The unit's safety class from the register, when its gas burns or is toxic (ASHRAE 34: anything but A1). */
+function dangerOf(row: TableRow): string {
+  const safetyClass = row.elsewhere('Units', 'Unit', row.text('Unit'))?.text('Safety class') ?? '';
+  if (safetyClass === '' || safetyClass === 'A1') return '';
+  const words = /^(?:A2L?|A3)$/.test(safetyClass)
+    ? (cautions[0] ?? '')
+    : 'Look the gas up before opening anything.';
+  return `Class ${safetyClass}. ${words}`;
 }
 
 function gateState(text: string): Gate['state'] {

@@ -10,6 +10,7 @@ import { readPart, readRelationships, workbookPart } from '../../workbook/file/p
 import { readSheetLayout } from '../../workbook/file/sheet-layout.ts';
 import type { SheetLayout } from '../../workbook/file/sheet-layout.ts';
 import type { SheetInfo } from '../protocol.ts';
+import { rememberedCalls } from './remembered-calls.ts';
 
 /** Smaller than on the command line: a browser tab has less memory. A log of 10,000 rows stays far below them. */
 export const pageLimits: ReadLimits = {
@@ -19,6 +20,8 @@ export const pageLimits: ReadLimits = {
   parts: 5_000,
   cells: 4_000_000,
 };
+
+const functions = rememberedCalls(catalogueFunctions);
 
 /** A workbook with all that is needed to show it. */
 export interface OpenLog {
@@ -31,7 +34,7 @@ export interface OpenLog {
 
 /** @throws FileError for anything that is no workbook within the limits */
 export function openLog(bytes: Uint8Array): OpenLog {
-  const loaded = loadWorkbook(bytes, { customFunctions: catalogueFunctions }, pageLimits);
+  const loaded = loadWorkbook(bytes, { customFunctions: functions }, pageLimits);
   const { archive } = loaded;
   const links = readRelationships(archive, workbookPart(archive));
   const text = (kind: string): { part: string; text: string } | undefined => {

@@ -56,6 +56,17 @@ export class TableRow {
     return typeof unit === 'string' ? unit : '';
   }
 
+  /** The row of another table in which a column holds a text. */
+  elsewhere(tableName: string, heading: string, text: string): TableRow | undefined {
+    const table = this.session.workbook.findTable(tableName);
+    if (table === undefined || text === '') return undefined;
+    for (let row = table.firstRow; row <= table.lastRow; row++) {
+      const other = new TableRow(this.session, table, row);
+      if (other.text(heading) === text) return other;
+    }
+    return undefined;
+  }
+
   /** Other rows of the table, top to bottom, this one included. */
   *siblings(): Generator<TableRow> {
     for (let row = this.table.firstRow; row <= this.table.lastRow; row++) {
