@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../runtime/unit-system.ts';
 import { FileError } from '../workbook/file/file-error.ts';
 import { openFile } from '../workbook/file/open-file.ts';
 import type { GatheredRow } from './gathered-row.ts';
-import { findRecordSheets } from './record-sheet.ts';
+import { findRecordSheets, wrongUnit } from './record-sheet.ts';
 import { readRows } from './read-rows.ts';
 import { readValues } from './read-values.ts';
 
@@ -34,7 +34,7 @@ export function rowsOf(file: string, bytes: Uint8Array, units: UnitSystem): Read
     for (const problem of from.problems) {
       const text = `${where}row ${from.headingRow + 1}: ${problem}`;
       // Ounces in an unknown unit are no ounces: better no row of this file than a wrong sum.
-      if (problem.includes(' is no unit for ')) throw new FileError('not-a-workbook', text);
+      if (problem.includes(wrongUnit())) throw new FileError('not-a-workbook', text);
       remarks.push(`${text}; the first one is read`);
     }
     const sheet = sheets.find(({ name }) => name === from.sheetName);

@@ -55,6 +55,11 @@ const needed = new Map<RecordTable, readonly string[]>([
 /** A log that has no numbers of visits and sets at all is read too, when the file holds nothing better. */
 const leastOfALog = ['unit_id', 'date_time', 'added'];
 
+/** How a problem ends that takes the file out: ounces in an unknown unit are no ounces. */
+export function wrongUnit(heading = ''): string {
+  return ` is no unit for ${heading}`;
+}
+
 /** Every declared table in the sheets of one file, wherever its headings stand and in whatever order. */
 export function findRecordSheets(sheets: readonly SheetValues[], units: UnitSystem): RecordSheet[] {
   const strict = sheets.flatMap((sheet) => bestTable(sheet, units, needed) ?? []);
@@ -77,7 +82,11 @@ function bestTable(
     if (headings.filter((text) => text !== '').length < fewestHeadings) continue;
     for (const [table, names] of demanded) {
       const { columns, problems } = matchHeadings(table, headings);
-      const present = new Set(columns.map(({ field }) => field.name));
+      // A column in an impossible unit is there all the same; whoever reads the file is told.
+      const unfit = table.fields.filter(({ heading }) =>
+        problems.some((text) => text.endsWith(wrongUnit(heading))),
+      );
+      const present = new Set([...columns.map(({ field }) => field.name), ...unfit.map(({ name }) => name)]);
       if (columns.length < fewestHeadings || !names.every((name) => present.has(name))) continue;
       if (columns.length > (best?.columns.length ?? 0)) best = { table, row, columns, problems };
     }

@@ -2,6 +2,7 @@ import { matchHeadings, visitLog } from '../../../../src/records/index.ts';
 import type { MatchedColumn } from '../../../../src/records/index.ts';
 import { toSi } from '../../../../src/units/conversion.ts';
 import type { UnitSystem } from '../../../runtime/unit-system.ts';
+import { wrongUnit } from '../record-sheet.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
 
 /** What a summary needs of a ledger; the others may be missing. */
@@ -21,7 +22,7 @@ export interface LedgerUnits {
  */
 export function ledgerColumns(headings: readonly string[], units: LedgerUnits): string {
   const { columns, problems } = matchHeadings(visitLog, headings);
-  const problem = problems.find((text) => text.includes(' is no unit for '));
+  const problem = problems.find((text) => text.includes(wrongUnit()));
   if (problem !== undefined) throw new FileError('not-a-workbook', `row 1: ${problem}`);
   const by = new Map(columns.map((column) => [column.field.name, column]));
   const missing = needed.filter((name) => !by.has(name));
