@@ -35,87 +35,132 @@ function fittingShare(text: string, pixels: number, width: number): number | und
   return width / wanted < smallest ? undefined : width / wanted;
 }
 
-/** Rows of cells of one pane. Every text goes in as text. */
-export function paintCells(painting: Painting, area: Area, runsTo = area.right): HTMLElement[] {
-  const { rows, sheet } = painting;
-  const merges = sheet.merges.filter(
-    (merge) =>
-      merge.top <= area.bottom &&
-      merge.bottom >= area.top &&
-      merge.left <= area.right &&
-      merge.right >= area.left,
-  );
-  const lines: HTMLElement[] = [];
-  for (let row = area.top; row <= area.bottom; row++) {
-    if (rows.size(row) === 0) continue;
-    const line = element('div', { role: 'row', class: 'line', 'aria-rowindex': row + 1 });
-    for (let column = area.left; column <= area.right; column++) {
-      if (painting.columns.size(column) === 0) continue;
-      const merge = merges.find((each) => inside(each, row, column));
-      const isAnchor = merge?.top === row && merge.left === column;
-      if (merge !== undefined && !isAnchor) continue;
-      line.append(paintCell(painting, row, column, merge, runsTo));
-    }
-    if (line.childElementCount > 0) lines.push(line);
-  }
-  return lines;
+/** How one cell is to look, as strings only: two equal ones make the same element. */
+interface CellPicture {
+  readonly className: string;
+  readonly box: string;
+  readonly text: string;
+  readonly title: string;
+  readonly fontSize: string;
+  readonly textWidth: string;
+  readonly words: string;
+  readonly isInHand: boolean;
 }
 
-function paintCell(
+/** Rows of cells of one pane. Every text goes in as text. What did not change since the last painting is left alone. */
+export class PaneCells {
+  readonly #layer: HTMLElement;
+  #frame = '';
+  #sheet: SheetInfo | undefined;
+  #keys: string[] = [];
+  #elements: HTMLElement[] = [];
+
+  constructor(layer: HTMLElement) {
+    this.#layer = layer;
+  }
+
+  paint(painting: Painting, area: Area, runsTo: number): void {
+    const { rows, columns, sheet } = painting;
+    const merges = sheet.merges.filter(
+      (merge) =>
+        merge.top <= area.bottom &&
+        merge.bottom >= area.top &&
+        merge.left <= area.right &&
+        merge.right >= area.left,
+    );
+    const frame = [area.top, area.left, area.bottom, area.right].join();
+    const isSame = frame === this.#frame && sheet === this.#sheet;
+    const keys: string[] = [];
+    const elements: HTMLElement[] = [];
+    const lines: HTMLElement[] = [];
+    for (let row = area.top; row <= area.bottom; row++) {
+      if (rows.size(row) === 0) continue;
+      const line = isSame
+        ? undefined
+        : element('div', { role: 'row', class: 'line', 'aria-rowindex': row + 1 });
+      for (let column = area.left; column <= area.right; column++) {
+        if (columns.size(column) === 0) continue;
+        const merge = merges.find((each) => inside(each, row, column));
+        if (merge !== undefined && (merge.top !== row || merge.left !== column)) continue;
+        const picture = pictureOf(painting, row, column, merge, runsTo);
+        const key = Object.values(picture).join('\u0000');
+        const at = keys.length;
+        const old = isSame ? this.#elements[at] : undefined;
+        const made = old !== undefined && this.#keys[at] === key ? old : makeCell(picture, column);
+        if (old === undefined) line?.append(made);
+        else if (old !== made) old.replaceWith(made);
+        keys.push(key);
+        elements.push(made);
+      }
+      if (line !== undefined && line.childElementCount > 0) lines.push(line);
+    }
+    this.#frame = frame;
+    this.#sheet = sheet;
+    this.#keys = keys;
+    this.#elements = elements;
+    if (!isSame) this.#layer.replaceChildren(...lines);
+  }
+}
+
+function pictureOf(
   painting: Painting,
   row: number,
   column: number,
   merge: Area | undefined,
   lastColumn: number,
-): HTMLElement {
+): CellPicture {
   const { rows, columns, cells, looks, inHand, scale } = painting;
-  const address = cellAddress(row, column);
-  const cell = cells.get(address);
+  const cell = cells.get(cellAddress(row, column));
   const isInHand = inHand.row === row && inHand.column === column;
-  const classes = ['cell', cell === undefined ? '' : `s${cell.style ?? 0} k-${cell.kind}`];
-  for (const overlay of cell?.overlays ?? []) classes.push(`o${overlay}`);
+  const left = columns.offset(column);
+  const top = rows.offset(row);
+  const width = columns.offset((merge?.right ?? column) + 1) - left;
+  const height = rows.offset((merge?.bottom ?? row) + 1) - top;
+  const overlays = cell?.overlays.map((overlay) => ` o${overlay}`).join('') ?? '';
+  const look = cell === undefined ? '' : ` s${cell.style ?? 0} k-${cell.kind}${overlays}`;
+  const style = looks.style(cell?.style);
+  const pixels = Math.max((style?.size ?? 11) * (96 / 72), 12.5) * scale;
+  const share = cell?.kind === 'number' ? fittingShare(cell.text, pixels, width - 8) : 1;
+  const mayRunOver =
+    cell?.kind === 'text' &&
+    merge === undefined &&
+    style?.wrap !== true &&
+    (style?.horizontal === undefined || style.horizontal === 'left');
+  let end = column + 1;
+  if (mayRunOver) {
+    while (end <= lastColumn && (cells.get(cellAddress(row, end))?.text ?? '') === '') end++;
+  }
+  const runsOver = end > column + 1;
+  return {
+    className: `cell${look}${painting.sheet.showsGridLines ? ' ruled' : ''}${runsOver ? ' runs-over' : ''}`,
+    box: `${left}px ${top}px ${width}px ${height}px`,
+    text: share === undefined ? '###' : (cell?.text ?? ''),
+    title: share === undefined ? (cell?.text ?? '') : '',
+    fontSize: share !== undefined && share < 1 ? `${(pixels * share).toFixed(2)}px` : '',
+    textWidth: runsOver ? `${columns.offset(end) - left - 8}px` : '',
+    words: isInHand ? painting.inHandWords : '',
+    isInHand,
+  };
+}
+
+function makeCell(picture: CellPicture, column: number): HTMLElement {
+  const { className, box, text, title, fontSize, textWidth, words, isInHand } = picture;
   const made = element('div', {
     role: 'gridcell',
-    class: classes.join(' '),
+    class: className,
     'aria-colindex': column + 1,
     'aria-selected': isInHand,
     id: isInHand ? 'cell-in-hand' : undefined,
-    'aria-label': isInHand && painting.inHandWords !== '' ? painting.inHandWords : undefined,
+    'aria-label': words === '' ? undefined : words,
+    title: title === '' ? undefined : title,
   });
-  const width =
-    (merge === undefined ? columns.offset(column + 1) : columns.offset(merge.right + 1)) -
-    columns.offset(column);
-  const height =
-    (merge === undefined ? rows.offset(row + 1) : rows.offset(merge.bottom + 1)) - rows.offset(row);
-  Object.assign(made.style, {
-    left: `${columns.offset(column)}px`,
-    top: `${rows.offset(row)}px`,
-    width: `${width}px`,
-    height: `${height}px`,
-  });
-  if (painting.sheet.showsGridLines) made.classList.add('ruled');
-  if (cell === undefined || cell.text === '') return made;
-  const style = looks.style(cell.style);
-  const pixels = Math.max((style?.size ?? 11) * (96 / 72), 12.5) * scale;
-  const words = element('span', { class: 'words' });
-  const share = cell.kind === 'number' ? fittingShare(cell.text, pixels, width - 8) : 1;
-  words.textContent = share === undefined ? '###' : cell.text;
-  if (share === undefined) made.title = cell.text;
-  else if (share < 1) words.style.fontSize = `${(pixels * share).toFixed(2)}px`;
-  const mayRunOver =
-    cell.kind === 'text' &&
-    merge === undefined &&
-    style?.wrap !== true &&
-    (style?.horizontal === undefined || style.horizontal === 'left' || style.horizontal === 'general');
-  if (mayRunOver) {
-    let end = column + 1;
-    while (end <= lastColumn && (cells.get(cellAddress(row, end))?.text ?? '') === '') end++;
-    if (end > column + 1) {
-      words.style.width = `${columns.offset(end) - columns.offset(column) - 8}px`;
-      made.classList.add('runs-over');
-    }
-  }
-  made.append(words);
+  const [left = '', top = '', width = '', height = ''] = box.split(' ');
+  Object.assign(made.style, { left, top, width, height });
+  if (text === '') return made;
+  const shown = element('span', { class: 'words' }, text);
+  if (fontSize !== '') shown.style.fontSize = fontSize;
+  if (textWidth !== '') shown.style.width = textWidth;
+  made.append(shown);
   return made;
 }
 

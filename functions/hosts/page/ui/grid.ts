@@ -4,15 +4,15 @@ import { cellAddress } from '../../workbook/engine/address.ts';
 import { Axis } from './axis.ts';
 import type { CellLooks } from './cell-looks.ts';
 import { element } from './element.ts';
-import { inside, paintCells, paintColumnHeads, paintFrames, paintRowHeads } from './grid-panes.ts';
+import { inside, paintColumnHeads, PaneCells, paintFrames, paintRowHeads } from './grid-panes.ts';
 import type { Painting } from './grid-panes.ts';
 
 /** Blank rows and columns shown behind those in use. */
 const spareRows = 40;
 const spareColumns = 6;
 /** Rows and columns painted, and asked for, beyond the visible ones. */
-const paintMargin = { rows: 6, columns: 2 };
-const askMargin = { rows: 40, columns: 10 };
+const paintMargin = { rows: 4, columns: 1 };
+const askMargin = { rows: 16, columns: 5 };
 
 type PaneName = 'corner' | 'above' | 'beside' | 'main';
 const paneNames: readonly PaneName[] = ['corner', 'above', 'beside', 'main'];
@@ -20,6 +20,7 @@ const paneNames: readonly PaneName[] = ['corner', 'above', 'beside', 'main'];
 interface Pane {
   readonly box: HTMLElement;
   readonly layer: HTMLElement;
+  readonly cells: PaneCells;
   readonly frames: HTMLElement;
 }
 
@@ -65,7 +66,7 @@ export class Grid {
       const layer = element('div', { class: 'layer', role: 'rowgroup' });
       const frames = element('div', { class: 'layer frames', 'aria-hidden': 'true' });
       const box = element('div', { class: `pane ${name}`, role: 'presentation' }, layer, frames);
-      return { box, layer, frames };
+      return { box, layer, cells: new PaneCells(layer), frames };
     };
     this.#panes = {
       corner: pane('corner'),
@@ -363,13 +364,9 @@ export class Grid {
       main: area,
     };
     for (const name of paneNames) {
-      this.#panes[name].layer.replaceChildren(
-        ...paintCells(
-          painting,
-          areas[name],
-          name === 'corner' && this.#paintedAtStart ? area.right : areas[name].right,
-        ),
-      );
+      // Titles in frozen columns may run on over what stands beside them.
+      const runsOn = name === 'corner' && this.#paintedAtStart;
+      this.#panes[name].cells.paint(painting, areas[name], runsOn ? area.right : areas[name].right);
       this.#panes[name].frames.replaceChildren(...paintFrames(painting, this.selection));
     }
     const { selection } = this;
