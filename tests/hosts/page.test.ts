@@ -44,6 +44,49 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
     expect(bench.complaints).toEqual([]);
   });
 
+  test('an empty log, a unit of one\u2019s own and its first readings lead to a verdict, in US units and in SI', async () => {
+    await withTab(async (hand) => {
+      await hand.page.locator('#new').click();
+      await hand.page.getByRole('button', { name: 'Empty visit log' }).click();
+      await hand.page.locator('#notice', { hasText: 'Begin with the settings' }).waitFor();
+      await hand.settled();
+      await hand.sheet('Units');
+      expect(await hand.typed()).toBe('');
+      await hand.type('MY-1');
+      const put = async (cells: Readonly<Record<string, string>>): Promise<void> => {
+        for (const [address, text] of Object.entries(cells)) {
+          await hand.goTo(address);
+          await hand.type(text, 'Tab');
+        }
+      };
+      await put({ H6: 'R-410A', I6: '14', M6: '115' });
+      await hand.sheet('Readings');
+      await hand.type('MY-1', 'Tab');
+      await put({
+        I6: '20',
+        O6: 'blocked',
+        P6: 'clean',
+        Q6: 'clean',
+        R6: 'clean',
+        S6: 'clean',
+        T6: 'none',
+        U6: 'running',
+      });
+      await put({ X6: '115', AH6: '88' });
+      expect(await hand.text('strip')).toContain('Clean first');
+      expect(await hand.gate('Supply')).toContain('ok');
+      await put({ O6: 'clean' });
+      await hand.goTo('AG6');
+      expect(await hand.page.locator('#cell-in-hand').innerText()).toMatch(/^Ready/);
+      // 88 read as degC is a hot day all the same; 10 degC is below the 55 degF (12.8 degC) of the weather gate.
+      await hand.sheet('Settings');
+      await put({ B8: 'SI' });
+      await hand.sheet('Readings');
+      await put({ AH6: '10' });
+      expect(await hand.gate('Weather')).not.toContain('ok');
+    });
+  });
+
   test('an edit opens the gate, undo closes it again, redo opens it', async () => {
     await withTab(async (hand) => {
       await hand.goTo('O6');

@@ -48,7 +48,10 @@ export class App {
         this.act((gaze) => worker.ask('type', [{ row, column, typed: text }], false, gaze)),
     });
     this.#clipboard = new Clipboard(this);
-    this.#tabs = new SheetTabs(part('tabs'), (index) => this.goTo(index));
+    this.#tabs = new SheetTabs(part('tabs'), (index, byPointer) => {
+      this.goTo(index);
+      if (byPointer) root.focus({ preventScroll: true });
+    });
     this.grid.onGaze = () => this.look();
     this.grid.onPaint = () => this.editor.follow();
     giveHands(this.grid, this.editor, {
@@ -71,6 +74,9 @@ export class App {
     this.#places.clear();
     this.#looks.set(log.styles, log.overlays);
     this.#clipboard.forget();
+    paintStrip(part('strip'), undefined);
+    paintCharts(part('charts'), { pressure: undefined, charge: undefined });
+    this.grid.root.focus({ preventScroll: true });
     const readings = log.sheets.findIndex((sheet) => sheet.tables.some(({ name }) => name === 'Readings'));
     this.#tabs.set(log.sheets);
     this.goTo(readings >= 0 ? readings : log.first);
@@ -80,7 +86,8 @@ export class App {
     const sheet = this.log?.sheets[index];
     if (sheet === undefined) return;
     this.#places.set(this.grid.sheetNumber, this.grid.inHand);
-    const table = sheet.tables.find(({ name }) => name === 'Readings');
+    // Where headings are frozen, work begins in the first row below them.
+    const table = sheet.frozenRows > 0 ? sheet.tables[0] : undefined;
     const usual = table === undefined ? { row: 0, column: 0 } : { row: table.top + 1, column: table.left };
     const place = spot ?? this.#places.get(index) ?? usual;
     this.#tabs.mark(index);

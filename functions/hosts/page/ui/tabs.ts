@@ -5,9 +5,9 @@ import { element } from './element.ts';
 /** The sheets of a log, by name. Arrow keys move among them. */
 export class SheetTabs {
   readonly #box: HTMLElement;
-  readonly #choose: (index: number) => void;
+  readonly #choose: (index: number, byPointer: boolean) => void;
 
-  constructor(box: HTMLElement, choose: (index: number) => void) {
+  constructor(box: HTMLElement, choose: (index: number, byPointer: boolean) => void) {
     this.#box = box;
     this.#choose = choose;
     box.addEventListener('keydown', (event) => {
@@ -31,7 +31,8 @@ export class SheetTabs {
           { role: 'tab', type: 'button', 'data-index': index, 'aria-controls': 'grid' },
           name,
         );
-        tab.addEventListener('click', () => this.#choose(index));
+        // A press goes on to the sheet; arrow keys stay among the tabs.
+        tab.addEventListener('click', (event) => this.#choose(index, event.detail > 0));
         return [tab];
       }),
     );
