@@ -5,27 +5,17 @@ import { readPart, readRelationships, workbookPart } from '../../workbook/file/p
 import { openContainer } from '../../workbook/file/recognize.ts';
 import { readTablePart } from '../../workbook/file/table-part.ts';
 import { readWorkbookPart } from '../../workbook/file/workbook-part.ts';
-import { cellXml, formulaXml } from './cell-xml.ts';
+import { titled, withoutSeries } from './chart-text.ts';
 import type { Extension } from './extend-ranges.ts';
 import { extendReferences, extendRules } from './extend-ranges.ts';
-import { formulaForRow, modelRow } from './model-row.ts';
-import type { ModelCell } from './model-row.ts';
+import { putCell } from './put-cell.ts';
+import { putRows } from './put-rows.ts';
+import type { Region } from './put-rows.ts';
 import type { FillValue, TemplateFill } from './template-fill.ts';
+import { missingName, placeNamed } from './template-places.ts';
 
 /** Rows of any spreadsheet program. */
 const mostRows = 1_048_576;
-
-/** A table or a block: where it stands in its sheet and what goes into its rows. */
-interface Region {
-  readonly left: number;
-  readonly right: number;
-  readonly modelRow: number;
-  readonly count: number;
-  readonly isBlock: boolean;
-  readonly heights?: readonly number[] | undefined;
-  /** Undefined for cells that formulas fill. */
-  readonly value: (index: number, column: number) => FillValue;
-}
 
 interface TemplateSheet {
   readonly name: string;
@@ -147,124 +137,6 @@ function extensionOf(sheet: TemplateSheet, region: Region): Extension {
     left,
     right: isBlock ? Math.min(...next, columnLimit) : right,
   };
-}
-
-function putRows(sheetXml: string, regions: readonly Region[], modelNumber: number, count: number): string {
-  const model = modelRow(sheetXml, modelNumber);
-  const columns = regions.flatMap((region) =>
-    [...model.cells]
-      .map(([letters, cell]) => ({ letters, column: columnNumber(letters), cell, region }))
-      .filter(({ column }) => belongsTo(regions, region, column)),
-  );
-  columns.sort((one, other) => one.column - other.column);
-  const rows: string[] = [];
-  for (let index = 0; index < count; index += 1) {
-    const number = modelNumber + index;
-    const height = regions.find(({ heights }) => heights !== undefined)?.heights?.[index];
-    const look = height === undefined ? model.attributes : ` ht="${height}" customHeight="1"`;
-    let row = `<row r="${number}"${look}>`;
-    for (const { letters, column, cell, region } of columns) {
-      if (index < region.count)
-        row += cellOf(`${letters}${number}`, cell, region, { index, column, modelNumber, number });
-    }
-    rows.push(`${row}</row>`);
-  }
-  const filled = sheetXml.slice(0, model.start) + rows.join('') + sheetXml.slice(model.end);
-  return regions.reduce((xml, region) => (region.isBlock ? asArray(xml, region) : xml), filled);
-}
-
-/** A column beside a block, such as a rank, goes on as far as the block that stands left of it. */
-function belongsTo(regions: readonly Region[], region: Region, column: number): boolean {
-  if (column >= region.left && column <= region.right) return true;
-  const isInAnother = regions.some(({ left, right }) => column >= left && column <= right);
-  const nearest = regions
-    .filter(({ right }) => right < column)
-    .sort((one, other) => other.right - one.right)[0];
-  return !isInAnother && nearest === region && region.isBlock;
-}
-
-function cellOf(
-  address: string,
-  cell: ModelCell,
-  region: Region,
-  at: { index: number; column: number; modelNumber: number; number: number },
-): string {
-  if (cell.formula !== undefined) {
-    return formulaXml(address, cell.style, formulaForRow(cell.formula, at.modelNumber, at.number));
-  }
-  const value = region.value(at.index, at.column);
-  return cellXml(address, cell.style, value);
-}
-
-/** The formula in the first cell of the block fills the whole block. */
-function asArray(sheetXml: string, { left, right, modelRow: number, count }: Region): string {
-  const heading = number - 1;
-  const address = `${columnLetters(left)}${heading}`;
-  const { cells } = modelRow(sheetXml, heading);
-  const cell = cells.get(columnLetters(left));
-  if (cell?.formula === undefined) throw new Error(`the template has no formula in ${address}`);
-  const area = `${address}:${columnLetters(right)}${number + count - 1}`;
-  return replaceCell(sheetXml, address, formulaXml(address, cell.style, cell.formula, area));
-}
-
-function putCell(sheetXml: string, address: string, value: FillValue): string {
-  const style = new RegExp(`<c r="${address}"[^>]*?\\bs="(\\d+)"`).exec(sheetXml)?.[1];
-  return replaceCell(sheetXml, address, cellXml(address, style, value));
-}
-
-function replaceCell(sheetXml: string, address: string, cell: string): string {
-  const pattern = new RegExp(`<c r="${address}"[^>]*?(?:/>|>.*?</c>)`, 's');
-  if (!pattern.test(sheetXml)) throw new Error(`the template has no cell ${address}`);
-  return sheetXml.replace(pattern, () => cell);
-}
-
-function withoutSeries(chartXml: string, absent: readonly string[]): string {
-  return absent.reduce((xml, name) => {
-    const escaped = name.replaceAll("'", '&#39;');
-    return xml.replace(/<ser>.*?<\/ser>/gs, (series) =>
-      series.includes(`<tx><strRef><f>${escaped}</f>`) ? '' : series,
-    );
-  }, chartXml);
-}
-
-/** Words that a chart's title leaves open, such as the unit of weight. */
-function titled(chartXml: string, words: Readonly<Record<string, string>>): string {
-  return Object.entries(words).reduce((xml, [open, word]) => xml.replaceAll(`{${open}}`, word), chartXml);
-}
-
-interface NamedPlace {
-  readonly sheet: string;
-  readonly left: number;
-  readonly right: number;
-  /** Counted from 1. */
-  readonly top: number;
-  readonly bottom: number;
-}
-
-function placeNamed(
-  names: readonly { readonly name: string; readonly formula: string }[],
-  name: string,
-): NamedPlace {
-  const formula = names.find((entry) => entry.name === name)?.formula ?? '';
-  const match = /^'?(.*?)'?!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?$/.exec(formula);
-  if (match === null) throw missingName(name);
-  const [, sheet = '', left = '', top = '', right = left, bottom = top] = match;
-  return {
-    sheet: sheet.replaceAll("''", "'"),
-    left: columnNumber(left),
-    right: columnNumber(right),
-    top: Number(top),
-    bottom: Number(bottom),
-  };
-}
-
-function missingName(name: string): Error {
-  return new Error(`the template has no place called ${name}`);
-}
-
-/** "AA" → 26, counted from 0 as the workbook host does. */
-function columnNumber(letters: string): number {
-  return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }
 
 function requireHeadings(

@@ -2,6 +2,7 @@ import type { DuckDBConnection } from '@duckdb/node-api';
 import { findRefrigerant } from '../../../../src/refrigerants/index.ts';
 import { CalcError } from '../../../../src/errors.ts';
 import { registerFunctions } from '../../sql/duckdb/register.ts';
+import type { Api } from '../../sql/duckdb/results.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
 import type { LedgerUnits } from './ledger-columns.ts';
 import { ledgerColumns, literal } from './ledger-columns.ts';
@@ -50,7 +51,7 @@ export async function summarizeLedger(given: {
   }
 }
 
-async function importDuckDb(): Promise<typeof import('@duckdb/node-api')> {
+async function importDuckDb(): Promise<Api> {
   try {
     return await import('@duckdb/node-api');
   } catch {
