@@ -106,20 +106,26 @@ export default [
     minimize: true,
     help: false,
   }),
-  build({
+  {
     // The worksheet page: static files for any server; the calculation runs in worker.js.
-    name: 'page',
-    entry: {
-      page: './functions/hosts/page/ui/main.ts',
-      worker: './functions/hosts/page/worker/main.ts',
-      offline: './functions/hosts/page/offline.ts',
+    ...build({
+      name: 'page',
+      entry: {
+        page: './functions/hosts/page/ui/main.ts',
+        worker: './functions/hosts/page/worker/main.ts',
+        offline: './functions/hosts/page/offline.ts',
+      },
+      target: ['web', 'es2022'],
+      es: 'es2022',
+      output: { filename: '[name].js' },
+      plugins: [new webpack.DefinePlugin(pageFiles.constants), pageFiles],
+    }),
+    // `npm start` waits for this build: one quick minifier, since the page comes from this computer.
+    optimization: {
+      minimize: true,
+      minimizer: [new EsbuildPlugin({ target: 'es2022', legalComments: 'none' })],
     },
-    target: ['web', 'es2022'],
-    es: 'es2022',
-    output: { filename: '[name].js' },
-    minimize: true,
-    plugins: [new webpack.DefinePlugin(pageFiles.constants), pageFiles],
-  }),
+  },
   {
     ...build({
       name: 'library',
