@@ -10,7 +10,7 @@ const startsLikeNumber = /^[+-]?[.\d]/;
 /** The unit in front of a second number written without a gap: the "lb" of "lb4oz". */
 const gluedUnit = /^[^\d.+-]+\.?(?=\.?\d)/;
 
-const fluidOunce = /\b(fl\.?\s*oz|floz|oz\.?\s*fl|fluid\s*(oz|ounces?))/i;
+const fluidOunce = /(?<![a-z])(fl\.?\s*oz|oz\.?\s*fl|fluid\s*(oz|ounces?))/i;
 
 /**
  * Text such as "62 psig", "1 lb 4 oz" or "5/16" → SI. Parts with units add up; a single number without a unit is read

@@ -106,6 +106,7 @@ describe('a reading typed as text', () => {
 
   it.each([
     ['12 fl oz', 'mass'],
+    ['3floz', 'mass'],
     ['12 fluid ounces', 'mass'],
     ['12 fl. oz', 'mass'],
     ['12 floz', 'mass'],
