@@ -1,13 +1,13 @@
 import { CalcError } from '../../../../src/errors.ts';
 import { call } from '../../../catalogue/call.ts';
 import { catalogue } from '../../../catalogue/index.ts';
-import { cellErrorOf } from '../../../runtime/cell-errors.ts';
-import type { Argument, CellOutput, Outcome } from '../../../runtime/cells.ts';
-import { HostError, isBlank } from '../../../runtime/cells.ts';
+import type { Argument, Outcome } from '../../../runtime/cells.ts';
+import { isBlank } from '../../../runtime/cells.ts';
 import { isRequired } from '../../../runtime/coerce.ts';
 import type { RegisteredFunction } from '../../../runtime/registry.ts';
 import type { Command } from '../command.ts';
 import { outcomeJson } from '../outcome-json.ts';
+import { inWords } from '../outcome-words.ts';
 import { streamCalls } from '../stream.ts';
 import { UsageError } from '../usage-error.ts';
 
@@ -20,7 +20,8 @@ ouncewise call --stream
   ouncewise call SATTEMP R-410A "427 kPa" elevation=1500 units=SI
   ouncewise call SUPERHEAT refrigerant=R-22 pressure=68.5 line_temperature="[50, 55, 60]"
 
-A value in square brackets is a range, as JSON. --stream reads one JSON call a line, such as
+A value in square brackets is a range, as JSON. Figures are shown with ten digits and dates as dates; --json gives
+every digit, and dates as the serial numbers of a worksheet. --stream reads one JSON call a line, such as
   {"id":"SATTEMP","args":{"refrigerant":"R-22","pressure":"111.677 kPa abs","units":"K"}}
 and answers each with {"value":...} or {"error":{"code","parameter","message"}}, in order.`,
   run: async (words) => {
@@ -33,7 +34,7 @@ and answers each with {"value":...} or {"error":{"code","parameter","message"}},
     if (id === undefined)
       throw new UsageError('call needs the name of a function, such as: ouncewise call SATTEMP R-410A 62');
     const declaration = catalogue.get(id);
-    return show(call(declaration.id, readArguments(declaration, rest)), json);
+    return show(declaration, call(declaration.id, readArguments(declaration, rest)), json);
   },
 };
 
@@ -83,7 +84,7 @@ function readValue(word: string): Argument {
   }
 }
 
-function show(outcome: Outcome, json: boolean): number {
+function show(declaration: RegisteredFunction, outcome: Outcome, json: boolean): number {
   const cells = Array.isArray(outcome) ? outcome.flat() : [outcome];
   const errors = cells.filter((cell) => cell instanceof CalcError);
   if (json) {
@@ -93,17 +94,8 @@ function show(outcome: Outcome, json: boolean): number {
   } else if (outcome instanceof CalcError) {
     console.error(outcome.message);
   } else {
-    console.log(
-      Array.isArray(outcome) ? outcome.map((row) => row.map(textOf).join('\t')).join('\n') : textOf(outcome),
-    );
+    console.log(inWords(declaration, outcome));
     for (const error of errors) console.error(error.message);
   }
   return errors.length > 0 ? 1 : 0;
-}
-
-function textOf(cell: CellOutput): string {
-  if (cell instanceof CalcError) return cellErrorOf[cell.code];
-  if (cell instanceof HostError) return String(cell.original);
-  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
-  return String(cell);
 }
