@@ -3,11 +3,13 @@ import { fileURLToPath } from 'node:url';
 import { EsbuildPlugin } from 'esbuild-loader';
 import webpack from 'webpack';
 import { PageFiles } from './functions/hosts/page/page-files.js';
+import { KnownLibrariesOnly } from './functions/hosts/release/shipped-packages.js';
 
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 const root = fileURLToPath(new URL('.', import.meta.url));
 
 const pageFiles = new PageFiles(root);
+const knownLibrariesOnly = new KnownLibrariesOnly(root);
 
 const helpTakenOut = {
   test: /functions\/(catalogue\/.*|runtime\/shared-parameters)\.ts$/,
@@ -35,7 +37,11 @@ function build({ name, entry, target, es, output, minimize = false, help = true,
       ],
     },
     externals,
-    plugins: [new webpack.DefinePlugin({ OUNCEWISE_VERSION: JSON.stringify(version) }), ...plugins],
+    plugins: [
+      new webpack.DefinePlugin({ OUNCEWISE_VERSION: JSON.stringify(version) }),
+      knownLibrariesOnly,
+      ...plugins,
+    ],
     // The usual minifier makes the smaller file; the second one also brings what libraries ship down to the host's own
     // JavaScript.
     optimization: {
@@ -136,4 +142,17 @@ export default [
     }),
     experiments: { outputModule: true },
   },
+  build({
+    // The same for programs that use `require`; functions/hosts/library/build.ts writes the types of both.
+    name: 'library-require',
+    entry: { ouncewise: './src/index.ts' },
+    target: 'es2022',
+    es: 'es2022',
+    output: {
+      path: `${root}dist/library`,
+      filename: '[name].cjs',
+      library: { type: 'commonjs2' },
+      chunkFormat: 'commonjs',
+    },
+  }),
 ];

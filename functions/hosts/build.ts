@@ -1,4 +1,6 @@
 /** Second half of `npm run build`: what stands beside the bundles, host by host. */
+import './release/third-party-file.ts';
+import './library/build.ts';
 import './office/build.ts';
 import './apps-script/build.ts';
 import './onlyoffice/build.ts';

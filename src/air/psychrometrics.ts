@@ -1,3 +1,6 @@
+// The library ships no types; tools that start from one file would not find ours.
+// eslint-disable-next-line @typescript-eslint/triple-slash-reference
+/// <reference path="./psychrolib.d.ts" />
 import psychrolib from 'psychrolib';
 import { findUnit, fromSi, toSi } from '../units/conversion.ts';
 import type { Quantity, Unit } from '../units/quantities.ts';

@@ -1,6 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { catalogue } from '../../catalogue/index.ts';
+import { shippedPackages } from '../release/shipped-packages.js';
+import { thirdPartyText } from '../release/third-party.ts';
 import { buildExtension } from './extension.ts';
 
 /** Second half of `npm run build:libreoffice`: webpack has bundled the server, this packs dist/libreoffice/ouncewise.oxt. */
@@ -18,6 +20,8 @@ for (const entry of readdirSync(templatesFolder, { recursive: true, withFileType
 for (const name of ['LICENSE', 'NOTICES.md']) {
   if (existsSync(join(root, name))) templates[name] = readFileSync(join(root, name));
 }
+
+templates['THIRD-PARTY.txt'] = new TextEncoder().encode(thirdPartyText(root, shippedPackages(root)));
 
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
 const extension = buildExtension({

@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { CalcError } from '../../../src/errors.ts';
 import type { RegisteredFunction } from '../../runtime/registry.ts';
@@ -58,12 +58,15 @@ export function bundleOffice(options: {
       page: read('manifest/office/functions.html'),
     },
   });
-  for (const [name, content] of Object.entries(files)) {
+  // Where the script goes, the licences of the libraries inside it go along.
+  const licences = join(options.packageRoot, 'dist/THIRD-PARTY.txt');
+  const all = existsSync(licences) ? { ...files, 'THIRD-PARTY.txt': readFileSync(licences) } : files;
+  for (const [name, content] of Object.entries(all)) {
     const path = join(options.outDir, name);
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, content);
   }
-  return Object.keys(files);
+  return Object.keys(all);
 }
 
 function checkedBase(text: string): string {

@@ -1,4 +1,5 @@
-import { existsSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { catalogue } from '../../../catalogue/index.ts';
 import { emitGuide } from '../../guide/emit.ts';
@@ -21,7 +22,7 @@ the environment, it ends after the printing.`,
     const { port, once } = readWords(words);
     const root = packageRoot();
     const sample = join(root, 'sample-workbooks/visit-log.xlsx');
-    const code = await visitsCommand.run([sample, '-o', join(root, 'dist/visit-log.xlsx')]);
+    const code = await visitsCommand.run([sample, '-o', join(folderForResults(root), 'visit-log.xlsx')]);
     const isQuiet = isSet(process.env.OUNCEWISE_NO_BROWSER) || isSet(process.env.CI);
     if (once || isQuiet || code !== 0) return code;
     const folder = join(root, 'dist/page');
@@ -51,6 +52,14 @@ the environment, it ends after the printing.`,
     return 0;
   },
 };
+
+/** A clone has a folder for what is made; an installed package is not written into, and may belong to somebody else. */
+function folderForResults(root: string): string {
+  if (!existsSync(join(root, 'webpack.config.js'))) return mkdtempSync(join(tmpdir(), 'ouncewise-'));
+  const folder = join(root, 'dist');
+  mkdirSync(folder, { recursive: true });
+  return folder;
+}
 
 function isSet(value: string | undefined): boolean {
   return value !== undefined && value !== '' && value !== '0' && value !== 'false';

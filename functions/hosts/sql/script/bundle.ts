@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Plugin } from 'esbuild';
 import { build } from 'esbuild';
 import type { RegisteredFunction } from '../../../runtime/registry.ts';
+import { librariesOf, shippedPackages } from '../../release/shipped-packages.js';
 import withoutHelp from '../../without-help.js';
 import { unitTableModule } from './unit-table.ts';
 
@@ -10,6 +11,7 @@ import { unitTableModule } from './unit-table.ts';
 export const limits = { library: 1_000_000, inlineBody: 100_000 } as const;
 
 const root = join(import.meta.dirname, '../../../..');
+const shipped = new Set(shippedPackages(root).map(({ name }) => name));
 
 /** The whole catalogue as one program that sets `Ouncewise`. */
 export function bundleLibrary(): Promise<string> {
@@ -37,7 +39,8 @@ export const answer = (args, failing) => single.answer(declaration, args, failin
 
 /** One bundle a function is too many for the configuration of the other hosts, which has one entry a host. */
 async function bundle(contents: string, more: readonly Plugin[] = []): Promise<string> {
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
+    metafile: true,
     stdin: { contents, resolveDir: root, loader: 'ts' },
     bundle: true,
     write: false,
@@ -52,6 +55,10 @@ async function bundle(contents: string, more: readonly Plugin[] = []): Promise<s
     define: { OUNCEWISE_VERSION: '""' },
     plugins: [unitTable, helpTakenOut, ...more],
   });
+  const strangers = librariesOf(Object.keys(metafile.inputs).map((path) => join(root, path))).filter(
+    (name) => !shipped.has(name),
+  );
+  if (strangers.length > 0) throw new Error(`${strangers.join(', ')} would be shipped without its licence`);
   return outputFiles[0]?.text ?? '';
 }
 
