@@ -1,45 +1,15 @@
 import type { UnitSystem } from '../../runtime/unit-system.ts';
-import { FileError } from '../workbook/file/file-error.ts';
-import { Gathering } from './gathering.ts';
-import { readLog } from './read-log.ts';
+import { openFile } from '../workbook/file/open-file.ts';
+import type { GatheredLogs } from './gather-contents.ts';
+import { gatherContents } from './gather-contents.ts';
 
-export interface GatheredLogs {
-  readonly gathering: Gathering;
-  readonly filesRead: number;
-  readonly rowsRead: number;
-  /** Files of which nothing was taken, each with the reason. */
-  readonly broken: readonly { readonly file: string; readonly reason: string }[];
-  /** What was read with a doubt. */
-  readonly remarks: readonly { readonly file: string; readonly remark: string }[];
-}
+export type { GatheredLogs } from './gather-contents.ts';
 
-/**
- * Reads log after log; only the rows stay in memory. A file that cannot be relied on is left out whole and named; the
- * others go on.
- */
-export async function gatherLogs(
+/** Reads logs from the disk, one after the other. */
+export function gatherLogs(
   files: readonly string[],
   units: UnitSystem,
-  report: (done: number, file: string) => void = () => undefined,
+  report?: (done: number, file: string) => void,
 ): Promise<GatheredLogs> {
-  const gathering = new Gathering();
-  const broken: { file: string; reason: string }[] = [];
-  const remarks: { file: string; remark: string }[] = [];
-  let filesRead = 0;
-  let rowsRead = 0;
-  for (const [index, file] of files.entries()) {
-    report(index, file);
-    try {
-      const log = await readLog(file, units);
-      for (const row of log.rows) gathering.add(row);
-      for (const remark of log.remarks) remarks.push({ file, remark });
-      filesRead += 1;
-      rowsRead += log.rows.length;
-    } catch (problem) {
-      if (!(problem instanceof FileError)) throw problem;
-      broken.push({ file, reason: problem.message });
-    }
-  }
-  report(files.length, 'writing');
-  return { gathering, filesRead, rowsRead, broken, remarks };
+  return gatherContents(files, openFile, units, report);
 }

@@ -1,7 +1,6 @@
 import { foldHeading } from '../../../src/records/index.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import { FileError } from '../workbook/file/file-error.ts';
-import { openFile } from '../workbook/file/open-file.ts';
 import type { GatheredRow } from './gathered-row.ts';
 import { findRecordSheets, wrongUnit } from './record-sheet.ts';
 import { readRows } from './read-rows.ts';
@@ -19,10 +18,6 @@ export interface ReadLog {
  * @throws FileError when nothing of the file can be relied on: it is damaged, holds no log, or a column of figures is
  * in a unit that is none
  */
-export async function readLog(file: string, units: UnitSystem): Promise<ReadLog> {
-  return rowsOf(file, await openFile(file), units);
-}
-
 export function rowsOf(file: string, bytes: Uint8Array, units: UnitSystem): ReadLog {
   const sheets = readValues(file, bytes);
   const found = findRecordSheets(sheets, units);

@@ -3,12 +3,18 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import webpack from 'webpack';
 
+/** Forms that the page fills; nobody opens them as they are. */
+const forms = ['fleet-template.xlsx'];
+
 const titles = {
   'visit-log.xlsx': 'visit log',
   'repair-or-replace.xlsx': 'repair or replace',
   'fleet-summary.xlsx': 'fleet summary',
   'function-guide.xlsx': 'every function, live',
 };
+
+/** Stands in the offline worker until every file is known. */
+const stampPlace = 'stamp-of-build';
 
 /** Puts the page's own files and the sample workbooks beside the built scripts, and tells the offline worker of them. */
 export class PageFiles {
@@ -21,6 +27,7 @@ export class PageFiles {
     for (const name of names) this.files.set(`samples/${name}`, join(samples, name));
     this.index = JSON.stringify(
       names
+        .filter((name) => !forms.includes(name))
         .map((file) => ({ file, title: titles[file] ?? file.replace(/\.xlsx$/, '').replaceAll('-', ' ') }))
         .sort((one, other) =>
           one.file === 'visit-log.xlsx'
@@ -36,12 +43,12 @@ export class PageFiles {
 
   /** For webpack's DefinePlugin. */
   get constants() {
-    // The visit log is all that the page needs to start; other samples are kept when they are opened.
+    // What the page starts and fills must be there offline too; other samples are kept when they are opened.
+    const kept = ['samples/visit-log.xlsx', 'samples/repair-or-replace.xlsx', 'samples/fleet-template.xlsx'];
     const files = ['./', ...this.files.keys(), 'page.js', 'worker.js', 'samples/index.json'].filter(
-      (name) => !name.startsWith('samples/') || name === 'samples/visit-log.xlsx' || name.endsWith('.json'),
+      (name) => !name.startsWith('samples/') || kept.includes(name) || name.endsWith('.json'),
     );
-    const stamp = createHash('sha256').update(String(Date.now())).digest('hex').slice(0, 12);
-    return { OUNCEWISE_PAGE_FILES: JSON.stringify(files), OUNCEWISE_BUILD: JSON.stringify(stamp) };
+    return { OUNCEWISE_PAGE_FILES: JSON.stringify(files), OUNCEWISE_BUILD: JSON.stringify(stampPlace) };
   }
 
   apply(compiler) {
@@ -51,6 +58,17 @@ export class PageFiles {
       compilation.hooks.processAssets.tap({ name: 'PageFiles', stage }, () => {
         for (const [name, path] of this.files) compilation.emitAsset(name, new RawSource(readFileSync(path)));
         compilation.emitAsset('samples/index.json', new RawSource(this.index));
+      });
+      // Last of all: the same files give the same stamp, any other file another one.
+      const last = webpack.Compilation.PROCESS_ASSETS_STAGE_SUMMARIZE;
+      compilation.hooks.processAssets.tap({ name: 'PageFiles', stage: last }, (assets) => {
+        const hash = createHash('sha256');
+        for (const name of Object.keys(assets).sort()) hash.update(name).update(assets[name].buffer());
+        const stamp = hash.digest('hex').slice(0, stampPlace.length);
+        compilation.updateAsset(
+          'offline.js',
+          (source) => new RawSource(source.source().toString().replaceAll(stampPlace, stamp)),
+        );
       });
     });
   }

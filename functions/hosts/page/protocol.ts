@@ -96,6 +96,8 @@ export interface View {
   readonly cells: readonly ShownCell[];
   readonly inHand: CellInHand;
   readonly hand: Hand | undefined;
+  /** The unit that the row in hand is about; empty when it names none. */
+  readonly unit: string;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   /** Changed since it was saved to a file. */
@@ -114,7 +116,21 @@ export interface Typed extends Spot {
   readonly typed: string;
 }
 
+/** Bars over names: one series beside its names, several on top of each other. */
+export interface BarChart {
+  readonly title: string;
+  readonly unit: string;
+  /** What the names are: month, unit, technician. */
+  readonly heading: string;
+  readonly labels: readonly string[];
+  readonly series: readonly { readonly name: string; readonly values: readonly (number | undefined)[] }[];
+  /** Where the scale ends whatever the bars say. */
+  readonly highest?: number;
+}
+
 export interface CurveCharts {
+  /** Charts of a gathered fleet; they do not go by the row in hand. */
+  readonly fleet: readonly BarChart[];
   readonly pressure:
     | {
         readonly title: string;
@@ -159,6 +175,18 @@ export interface KeptLog {
   readonly changedAt: number;
 }
 
+/** A file in memory. */
+export interface NamedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** A workbook filled from others, with what is to be told of it. */
+export interface MadeWorkbook extends NamedFile {
+  readonly words: string;
+  readonly remarks: readonly string[];
+}
+
 /** The worker's methods: name, what they take and what they answer. */
 export interface Calls {
   functions(): readonly FunctionHelp[];
@@ -169,6 +197,10 @@ export interface Calls {
   reopen(id: string): LogInfo | undefined;
   /** Works out all formulas; the number of formulas and of groups that wait for each other. */
   recalculate(): { readonly formulas: number; readonly circles: number; readonly left: number };
+  /** A fleet summary from many logs. */
+  gather(logs: readonly NamedFile[], template: Uint8Array, units: 'US' | 'SI'): MadeWorkbook;
+  /** Repair or replace for a unit of the open log. */
+  estimate(unit: string, template: Uint8Array): MadeWorkbook;
   look(gaze: Gaze): View;
   type(cells: readonly Typed[], isPasted: boolean, gaze: Gaze): View;
   clear(area: Area, gaze: Gaze): View;

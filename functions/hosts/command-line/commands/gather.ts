@@ -6,6 +6,7 @@ import { fillTemplate } from '../../gathering/fill/fill-template.ts';
 import { fleetFill } from '../../gathering/fleet-fill.ts';
 import type { GatheredLogs } from '../../gathering/gather-logs.ts';
 import { gatherLogs } from '../../gathering/gather-logs.ts';
+import { gatheredText } from '../../gathering/gathered-text.ts';
 import { Judge } from '../../gathering/judge.ts';
 import { findLogFiles } from '../../gathering/log-files.ts';
 import { Progress } from '../../gathering/progress.ts';
@@ -96,15 +97,6 @@ function price(options: ReadonlyMap<string, string>, name: string): number | und
 function shortName(file: string, inputs: readonly string[]): string {
   const folder = inputs.find((input) => file !== input && file.startsWith(input));
   return folder === undefined ? basename(file) : relative(folder, file);
-}
-
-function gatheredText({ gathering, filesRead }: GatheredLogs, leftOut: number): string {
-  const sets = gathering.rows(visitLog).length;
-  const parts = [`${filesRead} files`, `${sets} sets of readings`];
-  if (gathering.repeated > 0) parts.push(`${gathering.repeated} repeated rows counted once`);
-  if (gathering.conflicts.length > 0) parts.push(`${gathering.conflicts.length} conflicts`);
-  if (leftOut > 0) parts.push(`${leftOut} files left out`);
-  return parts.join(', ');
 }
 
 function report(logs: GatheredLogs, toCorrect: number, output: string): string {

@@ -24,6 +24,7 @@ export class App {
   log: LogInfo | undefined;
   view: View | undefined;
   onChange: (view: View) => void = () => undefined;
+  onShown: () => void = () => undefined;
   readonly #looks: CellLooks;
   readonly #tabs: SheetTabs;
   readonly #clipboard: Clipboard;
@@ -75,11 +76,13 @@ export class App {
     this.#looks.set(log.styles, log.overlays);
     this.#clipboard.forget();
     paintStrip(part('strip'), undefined);
-    paintCharts(part('charts'), { pressure: undefined, charge: undefined });
+    paintCharts(part('charts'), { fleet: [], pressure: undefined, charge: undefined });
     this.grid.root.focus({ preventScroll: true });
+    this.#chartedRow = '';
     const readings = log.sheets.findIndex((sheet) => sheet.tables.some(({ name }) => name === 'Readings'));
     this.#tabs.set(log.sheets);
     this.goTo(readings >= 0 ? readings : log.first);
+    this.onShown();
   }
 
   goTo(index: number, spot?: Spot): void {
@@ -169,6 +172,16 @@ export class App {
     notice.hidden = words === '';
   }
 
+  get isFleet(): boolean {
+    return (
+      this.log?.sheets.some(({ tables }) => tables.some(({ name }) => name === 'TechnicianFigures')) === true
+    );
+  }
+
+  get #hasReadings(): boolean {
+    return this.log?.sheets.some(({ tables }) => tables.some(({ name }) => name === 'Readings')) === true;
+  }
+
   #isViewOfCell(): boolean {
     const { inHand } = this.grid;
     return this.view?.inHand.row === inHand.row && this.view.inHand.column === inHand.column;
@@ -186,6 +199,8 @@ export class App {
     this.#showCell(view);
     this.#clipboard.ready(view.selected, gaze);
     if (view.hand !== undefined) paintStrip(part('strip'), view.hand);
+    // A workbook without gates and answers gets the room for its cells.
+    part('strip').hidden = view.hand === undefined && !this.#hasReadings;
     this.onChange(view);
     this.#chart(gaze);
   }
@@ -233,8 +248,9 @@ export class App {
 
   #chart(gaze: Gaze): void {
     const panel = part('charts-panel');
-    const key = `${gaze.sheet} ${gaze.cell.row}`;
-    if (panel.hidden || key === this.#chartedRow || this.view?.hand === undefined) return;
+    const key = this.isFleet ? 'fleet' : `${gaze.sheet} ${gaze.cell.row}`;
+    if (panel.hidden || key === this.#chartedRow) return;
+    if (this.view?.hand === undefined && !this.isFleet) return;
     this.#chartedRow = key;
     void this.worker
       .ask('charts', gaze.sheet, gaze.cell.row)

@@ -1,45 +1,8 @@
 /// <reference lib="dom" />
 import type { CurveCharts } from '../protocol.ts';
+import { barFigure } from './bar-drawing.ts';
+import { edge, figure, frame, height, label, scale, ticks, valueRules, width } from './chart-parts.ts';
 import { drawing, element } from './element.ts';
-
-const width = 420;
-const height = 260;
-const edge = { left: 52, right: 14, top: 16, bottom: 40 };
-
-type Scale = (value: number) => number;
-
-function scale(from: number, to: number, start: number, end: number): Scale {
-  const span = to - from || 1;
-  return (value) => start + ((value - from) / span) * (end - start);
-}
-
-/** Round numbers from low to high, about as many as wanted. */
-export function ticks(low: number, high: number, wanted: number): number[] {
-  const rough = (high - low) / wanted || 1;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((each) => each * power).find((each) => each >= rough) ?? rough;
-  const found: number[] = [];
-  for (let value = Math.ceil(low / step) * step; value <= high + step * 1e-9; value += step) {
-    found.push(Number(value.toPrecision(12)));
-  }
-  return found;
-}
-
-function frame(title: string, ...children: readonly SVGElement[]): SVGElement {
-  return drawing(
-    'svg',
-    { viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-label': title, class: 'chart' },
-    ...children,
-  );
-}
-
-function label(x: number, y: number, text: string, anchor = 'middle', name = 'tick'): SVGElement {
-  return drawing('text', { x, y, 'text-anchor': anchor, class: name }, text);
-}
-
-function figure(title: string, picture: SVGElement, table: HTMLElement): HTMLElement {
-  return element('figure', {}, element('figcaption', {}, title), picture, table);
-}
 
 /** The figures of a picture as words, for those who do not see it. */
 function inWords(lines: readonly string[]): HTMLElement {
@@ -104,13 +67,7 @@ function chargeFigure(chart: NonNullable<CurveCharts['charge']>): HTMLElement {
   const y = scale(0, most * 1.08, height - edge.bottom, edge.top);
   const room = (width - edge.left - edge.right) / Math.max(visits.length, 1);
   const bar = Math.min(room * 0.34, 36);
-  const parts: SVGElement[] = [];
-  for (const value of ticks(0, most, 5)) {
-    parts.push(
-      drawing('line', { x1: edge.left, x2: width - edge.right, y1: y(value), y2: y(value), class: 'rule' }),
-    );
-    parts.push(label(edge.left - 6, y(value) + 4, String(value), 'end'));
-  }
+  const parts: SVGElement[] = valueRules(most, y);
   visits.forEach(({ label: name, added, recovered }, index) => {
     const middle = edge.left + room * (index + 0.5);
     parts.push(
@@ -153,9 +110,10 @@ function chargeFigure(chart: NonNullable<CurveCharts['charge']>): HTMLElement {
   );
 }
 
-/** Charts for the row in hand. */
+/** Charts of the fleet, and for the row in hand. */
 export function paintCharts(box: HTMLElement, charts: CurveCharts): void {
   const figures = [
+    ...charts.fleet.map(barFigure),
     ...(charts.pressure === undefined ? [] : [pressureFigure(charts.pressure)]),
     ...(charts.charge === undefined || charts.charge.visits.length === 0
       ? []
@@ -164,6 +122,12 @@ export function paintCharts(box: HTMLElement, charts: CurveCharts): void {
   box.replaceChildren(
     ...(figures.length > 0
       ? figures
-      : [element('p', {}, 'Go to a row of the readings that names a unit: its charts show here.')]),
+      : [
+          element(
+            'p',
+            {},
+            'Charts show here for a row of readings that names a unit, and for a fleet summary with rows in it.',
+          ),
+        ]),
   );
 }

@@ -5,6 +5,8 @@ interface Answer<T> {
   readonly text: string;
   readonly value: T;
   readonly isMain?: boolean;
+  /** Answers of one group stand together below its name. */
+  readonly group?: string;
 }
 
 /** Asks a question in a window of its own; undefined when it is closed. */
@@ -25,7 +27,7 @@ export function ask<T>(
         { method: 'dialog' },
         element('h2', { id: 'dialog-title' }, title),
         ...words.map((line) => element('p', {}, line)),
-        element('div', { class: 'answers' }, ...buttons),
+        ...inGroups(answers, buttons),
       ),
     );
     dialog.addEventListener('close', () => {
@@ -35,4 +37,16 @@ export function ask<T>(
     document.body.append(dialog);
     dialog.showModal();
   });
+}
+
+function inGroups(answers: readonly Answer<unknown>[], buttons: readonly HTMLElement[]): HTMLElement[] {
+  const groups = [...new Set(answers.map(({ group }) => group))];
+  return groups.flatMap((group) => [
+    ...(group === undefined ? [] : [element('h3', {}, group)]),
+    element(
+      'div',
+      { class: 'answers' },
+      ...buttons.filter((_button, index) => answers[index]?.group === group),
+    ),
+  ]);
 }

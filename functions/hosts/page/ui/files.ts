@@ -32,6 +32,24 @@ function isCancelled(problem: unknown): boolean {
   return problem instanceof DOMException && problem.name === 'AbortError';
 }
 
+/** Lets the user choose any number of logs, workbooks or tables of text; none when they turn away. */
+export function chooseLogs(input: HTMLInputElement): Promise<File[]> {
+  const usual = input.accept;
+  return new Promise((resolve) => {
+    const done = (files: File[]): void => {
+      input.multiple = false;
+      input.accept = usual;
+      resolve(files);
+    };
+    input.value = '';
+    input.multiple = true;
+    input.accept = '.xlsx,.ods,.csv,.tsv';
+    input.onchange = () => done([...(input.files ?? [])]);
+    input.oncancel = () => done([]);
+    input.click();
+  });
+}
+
 /** Lets the user choose a file; undefined when they do not. */
 export async function chooseFile(input: HTMLInputElement): Promise<ChosenFile | undefined> {
   const { showOpenFilePicker } = pickers();

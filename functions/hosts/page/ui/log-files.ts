@@ -1,25 +1,22 @@
 /// <reference lib="dom" />
-import type { KeptLog, View } from '../protocol.ts';
+import type { KeptLog, MadeWorkbook, NamedFile, View } from '../protocol.ts';
 import type { App } from './app.ts';
 import { ask } from './dialogs.ts';
 import { element, part } from './element.ts';
 import type { ChosenFile, SaveTarget } from './files.ts';
-import { chooseFile, isChangedOutside, readChosen, writeFile } from './files.ts';
+import { chooseFile, chooseLogs, isChangedOutside, readChosen, writeFile } from './files.ts';
+import { chooseNew } from './new-log.ts';
+import type { EmptyForm, Sample } from './new-log.ts';
 
 /** Which log this tab shows: a reload brings it back. */
 const openLogKey = 'ouncewise-open-log';
-
-interface Sample {
-  readonly file: string;
-  readonly title: string;
-}
 
 /** Logs from files, from samples and from what the browser kept; saving to files. */
 export class LogFiles {
   readonly #app: App;
   #name = '';
   #target: SaveTarget | undefined;
-  #isFresh = true;
+  #origin = '';
 
   constructor(app: App) {
     this.#app = app;
@@ -51,35 +48,73 @@ export class LogFiles {
   }
 
   async begin(): Promise<void> {
-    const samples = await this.#samples();
-    const choice = await ask<Sample | 'empty'>(
-      'New log',
-      ['The present log stays in this browser until it is saved. A new one begins as:'],
+    const unit = this.#app.view?.unit ?? '';
+    const choice = await chooseNew(await this.#samples(), unit);
+    if (choice === undefined) return;
+    if (choice.kind === 'sample') await this.#sample(choice.sample);
+    else if (choice.kind === 'fleet') await this.#fleet();
+    else if (choice.kind === 'estimate') await this.#estimate(unit);
+    else await this.#empty(choice);
+  }
+
+  /** A sample without its rows, for one's own. */
+  async #empty({ file, name, tables, cells, goTo, words }: EmptyForm): Promise<void> {
+    await this.#sample({ file, title: '' }, name);
+    const sheets = this.#app.log?.sheets ?? [];
+    for (const table of tables) {
+      const index = sheets.findIndex((sheet) => sheet.tables.some((each) => each.name === table));
+      const area = sheets[index]?.tables.find((each) => each.name === table);
+      if (area === undefined) continue;
+      this.#app.goTo(index);
+      await this.#app.act((gaze) => this.#app.worker.ask('clear', { ...area, top: area.top + 1 }, gaze));
+    }
+    const place = (name: string): number =>
+      Math.max(
+        sheets.findIndex((sheet) => sheet.name === name),
+        0,
+      );
+    for (const [name, row, column] of cells) {
+      this.#app.goTo(place(name));
+      const area = { top: row, bottom: row, left: column, right: column };
+      await this.#app.act((gaze) => this.#app.worker.ask('clear', area, gaze));
+    }
+    this.#app.goTo(place(goTo));
+    this.#app.tell(words, false);
+  }
+
+  async #fleet(): Promise<void> {
+    const logs = await chooseLogs(part<HTMLInputElement>('file'));
+    if (logs.length === 0) return;
+    const units = await ask<'US' | 'SI'>(
+      `A fleet summary from ${logs.length === 1 ? 'one log' : `${logs.length} logs`}`,
+      ['What should it be written in? Logs may be in either.'],
       [
-        { text: 'Empty visit log', value: 'empty', isMain: true },
-        ...samples.map((sample) => ({ text: `Sample: ${sample.title}`, value: sample })),
+        { text: 'US: oz, °F, psig', value: 'US', isMain: true },
+        { text: 'SI: g, °C, kPa', value: 'SI' },
       ],
     );
-    if (choice === undefined) return;
-    if (choice !== 'empty') {
-      await this.#sample(choice);
-      return;
+    if (units === undefined) return;
+    const files: NamedFile[] = [];
+    for (const log of logs) {
+      const { name, bytes } = await readChosen(log, undefined);
+      files.push({ name, bytes });
     }
-    await this.#sample({ file: 'visit-log.xlsx', title: 'visit log' }, 'my-visit-log.xlsx');
-    const sheets = this.#app.log?.sheets ?? [];
-    for (const name of ['Readings', 'Units']) {
-      const index = sheets.findIndex(({ tables }) => tables.some((table) => table.name === name));
-      const table = sheets[index]?.tables.find((each) => each.name === name);
-      if (table === undefined) continue;
-      this.#app.goTo(index);
-      await this.#app.act((gaze) => this.#app.worker.ask('clear', { ...table, top: table.top + 1 }, gaze));
-    }
-    const settings = sheets.findIndex(({ name }) => name === 'Settings');
-    if (settings >= 0) this.#app.goTo(settings);
-    this.#app.tell(
-      'Begin with the settings, then the units; they still hold an invented outfit and staff.',
-      false,
-    );
+    const template = await this.#form('fleet-template.xlsx');
+    await this.#made(await this.#app.worker.ask('gather', files, template, units));
+  }
+
+  async #estimate(unit: string): Promise<void> {
+    const template = await this.#form('repair-or-replace.xlsx');
+    await this.#made(await this.#app.worker.ask('estimate', unit, template));
+  }
+
+  async #made({ name, bytes, words, remarks }: MadeWorkbook): Promise<void> {
+    if (!(await this.#show(name, bytes))) return;
+    this.#origin = 'new, not yet in a file';
+    const more = remarks.length > 3 ? [`and ${remarks.length - 3} more`] : [];
+    const told = [...remarks.slice(0, 3), ...more].join('; ');
+    this.#app.tell(told === '' ? words : `${words} Look at: ${told}.`, false);
+    this.#app.look();
   }
 
   async open(): Promise<void> {
@@ -118,7 +153,7 @@ export class LogFiles {
     this.#name = written.name;
     this.#target = written.target;
     await this.#app.worker.ask('savedToFile', written.name);
-    this.#isFresh = false;
+    this.#origin = 'as in its file';
     this.#app.look();
     this.#app.tell(`Saved to ${written.name}.`, false);
   }
@@ -127,7 +162,7 @@ export class LogFiles {
     const { name, bytes, handle, lastModified } = chosen;
     if (!(await this.#show(name, bytes))) return;
     this.#target = handle === undefined ? undefined : { handle, lastModified };
-    this.#isFresh = false;
+    this.#origin = 'as in its file';
   }
 
   async #show(name: string, bytes: Uint8Array): Promise<boolean> {
@@ -147,7 +182,7 @@ export class LogFiles {
     const log = await this.#app.worker.ask('reopen', id);
     if (log === undefined) return false;
     this.#opened(log.id, log.name);
-    this.#isFresh = false;
+    this.#origin = 'as in its file';
     this.#app.show(log);
     await this.#recalculate();
     return true;
@@ -157,7 +192,7 @@ export class LogFiles {
     sessionStorage.setItem(openLogKey, id);
     this.#name = name;
     this.#target = undefined;
-    this.#isFresh = true;
+    this.#origin = 'sample, unchanged';
     part('log-name').textContent = name;
     this.#app.tell('', false);
   }
@@ -185,9 +220,13 @@ export class LogFiles {
   }
 
   async #sample({ file }: Sample, name = file): Promise<void> {
+    await this.#show(name, await this.#form(file));
+  }
+
+  async #form(file: string): Promise<Uint8Array> {
     const answer = await fetch(`samples/${file}`);
     if (!answer.ok) throw new Error(`the sample ${file} is not there`);
-    await this.#show(name, new Uint8Array(await answer.arrayBuffer()));
+    return new Uint8Array(await answer.arrayBuffer());
   }
 
   async #offerKept(): Promise<void> {
@@ -238,9 +277,7 @@ export class LogFiles {
     part('log-name').textContent = this.#name;
     part('log-state').textContent = view.isChanged
       ? 'changes kept in this browser, not yet in a file'
-      : this.#isFresh
-        ? 'sample, unchanged'
-        : 'as in its file';
+      : this.#origin;
     part<HTMLButtonElement>('undo').disabled = !view.canUndo;
     part<HTMLButtonElement>('redo').disabled = !view.canRedo;
   }

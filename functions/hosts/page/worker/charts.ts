@@ -3,13 +3,18 @@ import { fahrenheitDifferenceK } from '../../../../src/units/trade.ts';
 import { call } from '../../../catalogue/call.ts';
 import type { CurveCharts } from '../protocol.ts';
 import { asideValue } from './evaluate.ts';
+import { fleetCharts } from './fleet-charts.ts';
 import type { LogSession } from './log-session.ts';
 import type { TableRow } from './table-row.ts';
 
-/** Curve of the gas in hand with the present readings, and what went into the unit visit by visit. */
+/**
+ * Curve of the gas in hand with the present readings, and what went into the unit visit by visit; of a gathered fleet, its
+ * charts before them.
+ */
 export function chartsOf(session: LogSession, row: TableRow | undefined): CurveCharts {
-  if (row === undefined || !row.has('Gas in unit')) return { pressure: undefined, charge: undefined };
-  return { pressure: pressureChart(session, row), charge: chargeChart(row) };
+  const fleet = fleetCharts(session);
+  if (row === undefined || !row.has('Gas in unit')) return { fleet, pressure: undefined, charge: undefined };
+  return { fleet, pressure: pressureChart(session, row), charge: chargeChart(row) };
 }
 
 function pressureChart(session: LogSession, row: TableRow): CurveCharts['pressure'] {

@@ -1,5 +1,6 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
+import { CalcError } from '../../../../src/errors.ts';
 import { catalogue } from '../../../catalogue/index.ts';
 import { describeParameter } from '../../../runtime/describe.ts';
 import { guideLink } from '../../guide/links.ts';
@@ -7,8 +8,10 @@ import { FileError } from '../../workbook/file/file-error.ts';
 import type { CallName, Calls, Gaze, LogInfo, View } from '../protocol.ts';
 import { namespace } from '../spell.ts';
 import { chartsOf } from './charts.ts';
+import { asideValue } from './evaluate.ts';
 import { LogSession } from './log-session.ts';
 import type { Outcome } from './log-session.ts';
+import { estimateOf, fleetOf } from './make-workbook.ts';
 import { takeLog, takenLogs } from './one-tab.ts';
 import { sheetInfos } from './open-log.ts';
 import { printArea } from './print-area.ts';
@@ -133,6 +136,15 @@ const methods: Methods = {
     }
     return { formulas, circles: cycles.length, left };
   },
+  gather: (logs, template, units) => fleetOf(logs, template, units),
+  estimate(unit, template) {
+    const { workbook } = present();
+    const [sheet] = workbook.sheets;
+    const place = { baseRow: 0, baseColumn: 0, row: 0, column: 0 };
+    const isSI = sheet !== undefined && asideValue(workbook, 'log_units', { sheet, ...place }) === 'SI';
+    const log = { name: current.name, bytes: present().save() };
+    return estimateOf(log, unit, template, isSI ? 'SI' : 'US');
+  },
   look: (gaze) => view(gaze),
   type: (cells, isPasted, gaze) => view(gaze, () => present().type(gaze.sheet, cells, isPasted)),
   clear: (area, gaze) => view(gaze, () => present().clear(gaze.sheet, area)),
@@ -173,7 +185,7 @@ channel.onmessage = ({ data: { id, name, args } }) => {
       const answer = await method(...args);
       channel.postMessage({ id, answer }, answer instanceof Uint8Array ? [answer.buffer] : []);
     } catch (problem) {
-      const isExpected = problem instanceof FileError;
+      const isExpected = problem instanceof FileError || problem instanceof CalcError;
       const words = problem instanceof Error ? problem.message : String(problem);
       channel.postMessage({
         id,

@@ -10,7 +10,7 @@ import { readPart, readRelationships, workbookPart } from '../../workbook/file/p
 import { readSheetLayout } from '../../workbook/file/sheet-layout.ts';
 import type { SheetLayout } from '../../workbook/file/sheet-layout.ts';
 import type { SheetInfo } from '../protocol.ts';
-import { rememberedCalls } from './remembered-calls.ts';
+import { rememberedCalls } from '../../workbook/remembered-calls.ts';
 
 /** Smaller than on the command line: a browser tab has less memory. A log of 10,000 rows stays far below them. */
 export const pageLimits: ReadLimits = {

@@ -25,6 +25,22 @@ export class TableRow {
     return table === undefined || !candidates.includes(table) ? undefined : new TableRow(session, table, row);
   }
 
+  /** What stands under the heading "Unit" in a row, whether it is of a table or of a result that spreads. */
+  static unitAt(session: LogSession, sheet: Sheet, row: number, column: number): string {
+    const own = TableRow.at(session, sheet, row, column);
+    if (own !== undefined) return own.text('Unit');
+    for (let across = 0; across < 3; across++) {
+      for (let above = row - 1; above >= 0; above--) {
+        const value = sheet.value(above, across);
+        if (value === null) break;
+        if (value !== 'Unit') continue;
+        const unit = sheet.value(row, across);
+        return typeof unit === 'string' ? unit : '';
+      }
+    }
+    return '';
+  }
+
   has(heading: string): boolean {
     return this.table.columnPosition(heading) !== undefined;
   }

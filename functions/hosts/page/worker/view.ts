@@ -5,6 +5,7 @@ import type { Area, CellInHand, Gaze, SheetInfo, ShownCell, View } from '../prot
 import { shownFormula } from '../spell.ts';
 import { kindOf, shownText, typedText } from './cell-text.ts';
 import { overlaysOf } from './conditional-formats.ts';
+import { estimateInHand } from './estimate-in-hand.ts';
 import { handOf } from './hand.ts';
 import type { LogSession, Outcome } from './log-session.ts';
 import { sheetInfos } from './open-log.ts';
@@ -25,7 +26,8 @@ export function viewOf(
   return {
     cells: gaze.areas.flatMap((area) => shownCells(session, sheet, area)),
     inHand: cellInHand(session, sheet, row, column),
-    hand: handOf(TableRow.at(session, sheet, row, column)),
+    hand: handOf(TableRow.at(session, sheet, row, column)) ?? estimateInHand(session),
+    unit: TableRow.unitAt(session, sheet, row, column),
     canUndo: session.canUndo,
     canRedo: session.canRedo,
     isChanged,
