@@ -25,6 +25,8 @@ export interface Choice {
 /** A choice that cannot be worked out, with the reason. */
 export interface NoChoice {
   readonly missing: string;
+  /** How far it is from being one, where that is a matter of degree: seasons of use it falls short by. */
+  readonly shortBy?: number;
 }
 
 export type Choices = Readonly<Record<ChoiceName, Choice | NoChoice>>;
@@ -147,7 +149,7 @@ function doNothingPlan(values: Values, left: number): Plan | NoChoice {
   // Called out for a leak, a unit stands near the refill point; without one it is full.
   const now = values.chargeNow ?? (leak > 0 ? values.refillAt : undefined) ?? 1;
   const usable = values.usableDownTo ?? 0;
-  if (now <= usable) return { missing: 'does not cool at the charge it has now' };
+  if (now <= usable) return { missing: 'does not cool at the charge it has now', shortBy: 1 + usable - now };
   const growth = 1 + (values.leakGrowth ?? 0);
   const chargeAfter = (years: number): number => {
     let charge = now;
@@ -157,8 +159,8 @@ function doNothingPlan(values: Values, left: number): Plan | NoChoice {
     return charge;
   };
   const lastsYears = usableYears({ now, usable, leak, growth, left });
-  if (lastsYears < Math.min(oneSeason, left))
-    return { missing: 'stops cooling within a year, which is replacing' };
+  const shortBy = Math.min(oneSeason, left) - lastsYears;
+  if (shortBy > 0) return { missing: 'stops cooling within a year, which is replacing', shortBy };
   return {
     upfront: 0,
     lastsYears,

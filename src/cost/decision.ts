@@ -1,9 +1,10 @@
 import { CalcError } from '../errors.ts';
 import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
-import type { Choice, ChoiceName } from './choices.ts';
+import type { Choice, ChoiceName, NoChoice } from './choices.ts';
+import { choiceNames, costChoices, isWorkedOut } from './choices.ts';
 import type { Driver } from './drivers.ts';
-import { costDrivers, rankedChoices, turningPoint } from './drivers.ts';
+import { costDrivers, ranking, turningPoint } from './drivers.ts';
 import { smallest } from './extremes.ts';
 import type { Assumptions, CostInput } from './inputs.ts';
 import { definitionOf, likelyValues } from './inputs.ts';
@@ -25,7 +26,8 @@ const wordOf: Readonly<Record<ChoiceName, string>> = {
  * would decide and the value at which it does; or, when none does alone, the inputs that do together.
  */
 export function decide(assumptions: Assumptions): Verdict {
-  const ranked = rankedChoices(assumptions);
+  const choices = costChoices(likelyValues(assumptions));
+  const ranked = ranking(choices);
   const [best, second] = ranked;
   if (!best) throw new Error('replacing is always worked out');
   if (!second) {
@@ -36,8 +38,13 @@ export function decide(assumptions: Assumptions): Verdict {
       limit: 'a row "repair price" or "leak rate"',
     });
   }
-  const upset = ranked.slice(1).find(({ name }) => worstLead(assumptions, best.name, name, 0) < 0);
-  const drivers = costDrivers(assumptions, best.name, (upset ?? second).name);
+  // A choice that is none at the likely values may be one, and the cheapest, at an end of the ranges.
+  const rivals = [
+    ...ranked.map(({ name }) => name),
+    ...choiceNames.filter((name) => !isWorkedOut(choices[name])),
+  ];
+  const upset = rivals.slice(1).find((name) => worstLead(assumptions, best.name, name, 0) < 0);
+  const drivers = costDrivers(assumptions, best.name, upset ?? second.name);
   if (!upset) {
     return {
       word: wordOf[best.name],
@@ -46,7 +53,7 @@ export function decide(assumptions: Assumptions): Verdict {
   }
   return {
     word: 'Too close to call',
-    reason: phrase`${best.name} ${yearly(best.choice)} a year, ${upset.name} ${yearly(upset.choice)}; ${decider(assumptions, drivers, best.name, upset.name)}`,
+    reason: phrase`${best.name} ${yearly(best.choice)} a year, ${upset} ${standing(choices[upset])}; ${decider(assumptions, drivers, best.name, upset)}`,
   };
 }
 
@@ -66,6 +73,10 @@ export function worstLead(
 
 function yearly(choice: Choice) {
   return figure(choice.costPerYear, 'money');
+}
+
+function standing(choice: Choice | NoChoice) {
+  return isWorkedOut(choice) ? yearly(choice) : `at the likely values ${choice.missing}`;
 }
 
 const mostMoving = 3;
@@ -105,14 +116,19 @@ function together(
 ): readonly CostInput[] {
   const lead = leadOf(best, rival);
   const corner = smallest(assumptions, lead).at;
-  let values = likelyValues(assumptions);
+  const likely = likelyValues(assumptions);
+  const leadAt = (names: readonly CostInput[]): number =>
+    lead(names.reduce((values, name) => ({ ...values, [name]: corner[name] }), likely));
   const names: CostInput[] = [];
   for (const { name } of drivers) {
-    values = { ...values, [name]: corner[name] };
     names.push(name);
-    if (lead(values) < 0) break;
+    if (leadAt(names) < 0) break;
   }
-  return names;
+  // Where the rival is no choice at the likely values nothing has a swing, and the order says little.
+  return names.reduce<readonly CostInput[]>((needed, name) => {
+    const others = needed.filter((other) => other !== name);
+    return leadAt(others) < 0 ? others : needed;
+  }, names);
 }
 
 function labels(names: readonly CostInput[]): string {

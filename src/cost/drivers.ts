@@ -1,4 +1,4 @@
-import type { Choice, ChoiceName } from './choices.ts';
+import type { Choice, ChoiceName, Choices } from './choices.ts';
 import { choiceNames, costChoices, isWorkedOut } from './choices.ts';
 import type { Measure } from './extremes.ts';
 import { uncertainInputs } from './extremes.ts';
@@ -13,7 +13,10 @@ export interface Ranked {
 
 /** The choices that can be worked out at the likely values, cheapest first. */
 export function rankedChoices(assumptions: Assumptions): readonly Ranked[] {
-  const choices = costChoices(likelyValues(assumptions));
+  return ranking(costChoices(likelyValues(assumptions)));
+}
+
+export function ranking(choices: Choices): readonly Ranked[] {
   const ranked: Ranked[] = [];
   for (const name of choiceNames) {
     const choice = choices[name];
@@ -45,7 +48,7 @@ export function costDrivers(
 ): readonly Driver[] {
   const lead = leadOf(best, rival);
   const likely = likelyValues(assumptions);
-  const leadNow = lead(likely);
+  const leadNow = possibleLead(lead(likely));
   const drivers = uncertainInputs(assumptions).map((name): Driver => {
     const range = assumptions[name];
     const ends = [lead({ ...likely, [name]: range?.low }), lead({ ...likely, [name]: range?.high })];
@@ -55,7 +58,7 @@ export function costDrivers(
       name,
       leadAtLow,
       leadAtHigh,
-      swing: Math.max(...leads) - Math.min(...leads),
+      swing: leads.length === 0 ? 0 : Math.max(...leads) - Math.min(...leads),
       decides: Math.min(...ends) < 0,
     };
   });

@@ -105,7 +105,7 @@ describe('case 2: old unit, growing leak', () => {
 
   it('does not count running down as a choice: it stops within weeks', () => {
     // From 85 to 80 % at 40 % a year: an eighth of a year.
-    expect(costChoices(likelyValues(unit))['do nothing']).toEqual({
+    expect(costChoices(likelyValues(unit))['do nothing']).toMatchObject({
       missing: 'stops cooling within a year, which is replacing',
     });
   });
@@ -242,6 +242,65 @@ describe('case 5: a repair that may not hold', () => {
     const unit = inTradeUnits({ ...told, chanceOfHolding: [50, 70, 100] });
     expect(inUsUnits(decide(unit))).toBe(
       'Too close to call: replace 338.69 a year, repair 389.62; chance of holding decides: repair above 98.8%',
+    );
+  });
+});
+
+describe('case 6: a choice that is none at the likely values', () => {
+  // At 85 % now, usable down to 50 %: 35 points to lose. A leak of 40 % a year stops the cooling within the year, so at the
+  // likely values there is nothing to weigh but 1200 over ten years without interest, 120, and the new unit's electricity
+  // 13500 / 10 x 600 / 1000 x 0.15 = 121.50: 241.50 a year.
+  const told = {
+    capacity: 13_500,
+    efficiency: 8.5,
+    newEfficiency: 10,
+    hours: 600,
+    powerPrice: 0.15,
+    nameplate: 14,
+    efficiencyLoss: 5,
+    visitPrice: 95,
+    refrigerantPrice: 2.75,
+    repairPrice: 800,
+    replacementPrice: 1200,
+    newLife: 10,
+    yearsLeft: 2,
+    discountRate: 0,
+  };
+
+  it('overturns the likely one when it is a choice at an end of the ranges', () => {
+    // Losing 20 % a year the unit runs 1.75 of its 2 years on electricity alone, 142.94 a year at full charge: cheaper.
+    const unit = inTradeUnits({ ...told, leakRate: [20, 40, 45], usableDownTo: 50 });
+    expect(inUsUnits(decide(unit))).toBe(
+      'Too close to call: replace 241.50 a year, do nothing at the likely values stops cooling within a year, which is replacing; leak rate decides: do nothing below 35.00%/year',
+    );
+  });
+
+  it('is found where only two inputs together make it one, and the others are not blamed', () => {
+    // 85 - 60 = 25 and 85 - 52 = 33 points against 32 and 40 % a year: only 33 against 32 lasts a year.
+    const unit = inTradeUnits({
+      ...told,
+      hours: [590, 600, 610],
+      leakRate: [32, 40, 45],
+      usableDownTo: [52, 60, 65],
+    });
+    expect(inUsUnits(decide(unit))).toMatch(
+      /leans to replace; no single input decides, but leak rate and usable down to together do$/,
+    );
+  });
+
+  it('leaves the answer alone where no combination makes it one', () => {
+    // 85 - 53 = 32 points against 34 % a year.
+    const unit = inTradeUnits({ ...told, leakRate: [34, 40, 45], usableDownTo: [53, 60, 65] });
+    expect(inUsUnits(decide(unit))).toMatch(
+      /^Replace: 241\.50 a year .* in every combination of the ranges given/,
+    );
+  });
+
+  it('counts a unit that does not cool now, but might at the low end of what is usable', () => {
+    // Charge 60 %, usable down to 40 to 65 %: 20 points against 15 % a year last 1.33 years.
+    const unit = inTradeUnits({ ...told, leakRate: 15, chargeNow: 60, usableDownTo: [40, 62, 65] });
+    expect(inUsUnits(decide(unit))).toMatch(
+      /do nothing at the likely values does not cool at the charge it has now; usable down to decides: do nothing below 45\.0%$/,
     );
   });
 });
