@@ -55,6 +55,7 @@ export function fleetFill(gathering: Gathering, options: FleetFillOptions): Temp
         name: 'Ledger',
         rows: ledger.map((row) => ({
           ...recordCells(visitLog, row, options.units),
+          Verdict: row.values['verdict'],
           Mark: inConflict.has(row) ? 'conflict' : undefined,
           File: options.fileName(row.place.file),
           Sheet: row.place.sheet,

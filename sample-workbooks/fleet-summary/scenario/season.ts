@@ -3,6 +3,7 @@ import type { StockCylinder } from './cylinder-stock.ts';
 import type { UnitRow } from './fleet-units.ts';
 import { fleetUnits } from './fleet-units.ts';
 import { Dice, rounded } from './random.ts';
+import { verdictOf } from './verdict-of.ts';
 import { readingsOf, weatherOf } from './readings.ts';
 import type { Weather } from './readings.ts';
 
@@ -171,7 +172,10 @@ function visitRows({ course, day, visit, dice, stock }: Visit): LogRow[] {
     });
   if (charges) chargeUp({ course, day, date, put, person: person.id, dice, stock, weather });
   else if (sets.length === 1 && dice.chance(0.5)) put('final', {});
-  return sets.map((row) => forget(row, person.forgets, dice));
+  return sets.map((set) => {
+    const row = forget(set, person.forgets, dice);
+    return { ...row, verdict: verdictOf(unit, row) };
+  });
 }
 
 interface Charging {

@@ -44,6 +44,14 @@ const filled: ColumnRecipe = {
   note: 'Of the fields that every set is asked for, and of those for weighing when refrigerant was added.',
 };
 
+const verdict: ColumnRecipe = {
+  heading: 'Verdict',
+  width: 22,
+  origin: 'computed',
+  look: { align: 'left', size: 9, indent: 1 },
+  note: "What the technician's log said of this set when it was gathered. It is carried over, not worked out again.",
+};
+
 const { laidOut, recipe, whole } = recordSheet({
   sheet: sheetNames.ledger,
   title: 'Ledger',
@@ -54,7 +62,7 @@ const { laidOut, recipe, whole } = recordSheet({
   pagesWide: 5,
   frozenColumns: 3,
   more: [
-    { title: 'Worked out', ...bandLooks.computed, columns: [filled] },
+    { title: 'Worked out', ...bandLooks.computed, columns: [verdict, filled] },
     {
       title: 'Where it came from',
       ...bandLooks.key,

@@ -36,7 +36,7 @@ const tiles: readonly Tile[] = [
   {
     columns: ['H', 'I'],
     label: 'Due or soon due',
-    value: `IF(fleet_as_of="",0,SUMPRODUCT((fleet_due<=fleet_as_of+fleet_soon)*${inCare}))`,
+    value: `IF(fleet_as_of="",0,SUMPRODUCT(ISNUMBER(fleet_due)*(fleet_due<=fleet_as_of+fleet_soon)*${inCare}))`,
     format: '0',
   },
   {

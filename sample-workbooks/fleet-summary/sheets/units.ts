@@ -38,7 +38,7 @@ const columns: readonly SummaryColumn[] = [
   centred('status', 12),
   figure('visits', 7, 'count'),
   centred('last', 11, day),
-  text('verdict', 16),
+  text('verdict', 23),
   figure('added', 9, 'mass'),
   figure('loss', 9.5, 'massRate'),
   figure('rate', 9.5, 'percentPerYear'),

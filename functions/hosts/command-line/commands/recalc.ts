@@ -5,8 +5,11 @@ import { openFile } from '../../workbook/file/open-file.ts';
 import { saveFile } from '../../workbook/file/save-file.ts';
 import type { Recalculation } from '../../workbook/recalculate.ts';
 import { recalculate } from '../../workbook/recalculate.ts';
+import { resultsCopy } from '../../workbook/results-copy.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
+import { isSameFile } from '../same-file.ts';
+import { UsageError } from '../usage-error.ts';
 
 /** Lines of each kind shown before the rest is only counted. */
 const shown = 40;
@@ -14,16 +17,31 @@ const shown = 40;
 export const recalcCommand: Command = {
   summary: 'Recalculate a workbook; only cached results change.',
   usage: `ouncewise recalc LOG.xlsx [-o OUT.xlsx] [--all]
+ouncewise recalc FLEET.xlsx --results -o COPY.xlsx
 
 Recalculates every formula, standard ones and ours, and saves. Styles, charts, dropdowns and everything else stay as
 they are. Without -o the file itself is replaced, in one step, never half. Cells in error are listed by address; a cell
-that needs a function unknown here keeps its saved value and is listed. --all prints every changed cell.`,
+that needs a function unknown here keeps its saved value and is listed. --all prints every changed cell.
+
+--results makes a copy for somebody without these functions: the cells that call one hold its result instead.`,
   run: async (words) => {
-    const { inputs, output, flags } = readFileWords(words, { flags: ['--all'], inputs: 1 });
+    const { inputs, output, flags } = readFileWords(words, { flags: ['--all', '--results'], inputs: 1 });
     const [input = ''] = inputs;
+    const wantsResults = flags.has('--results');
+    if (wantsResults && (output === undefined || (await isSameFile(input, output)))) {
+      throw new UsageError('--results needs a file of its own behind -o: the formulas are lost in the copy');
+    }
     const bytes = await openFile(input);
     const result = recalculate(bytes, catalogueFunctions);
     const target = output ?? input;
+    if (wantsResults) {
+      const copy = resultsCopy(result.loaded);
+      await saveFile(target, copy.bytes);
+      console.log(
+        `${copy.cellCount} cells hold their results in ${target}, for readers without these functions`,
+      );
+      return result.cycles.length > 0 ? 1 : 0;
+    }
     if (output !== undefined || result.changes.length > 0) await saveFile(target, result.bytes);
     console.log(report(result, target, flags.has('--all') ? Infinity : shown));
     return result.cycles.length > 0 ? 1 : 0;

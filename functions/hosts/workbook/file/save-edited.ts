@@ -27,16 +27,22 @@ export interface EditedWorkbook {
  * formulas get their present values, and every other character stays.
  */
 export function editedParts({ loaded, edited, spell }: EditedWorkbook): Map<string, string> {
+  return partsWith(loaded, ({ sheet }) =>
+    (edited.get(sheet) ?? []).map((cell) => contentOf(sheet, cell, spell)),
+  );
+}
+
+/** New contents of the parts that change when cells are written anew; other formulas get their present values. */
+export function partsWith(
+  loaded: LoadedWorkbook,
+  contentsOf: (part: LoadedSheet) => readonly CellContent[],
+): Map<string, string> {
   const parts = new Map<string, string>();
   const lost = new Map<string, readonly string[]>();
   for (const part of loaded.sheets) {
-    const cells = edited.get(part.sheet) ?? [];
     const text = withPresentValues(part);
-    const { text: written, withoutFormula } = writeCells(
-      text,
-      part.part,
-      cells.map((cell) => contentOf(part.sheet, cell, spell)),
-      (row, column) => part.sheet.formula(row, column)?.text(),
+    const { text: written, withoutFormula } = writeCells(text, part.part, contentsOf(part), (row, column) =>
+      part.sheet.formula(row, column)?.text(),
     );
     if (written === part.text) continue;
     if (!part.isUtf8) {

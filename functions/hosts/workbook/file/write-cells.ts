@@ -11,6 +11,8 @@ export interface CellContent {
   readonly formula?: string | undefined;
   /** Number of its look; the cell keeps the one it has when absent. */
   readonly style?: number | undefined;
+  /** An empty text stays one instead of leaving the cell blank: formulas tell the two apart. */
+  readonly keepsEmptyText?: boolean | undefined;
 }
 
 export interface WrittenSheet {
@@ -91,9 +93,10 @@ export function writeCells(
   return { text: changed(text, merged(changes)), withoutFormula };
 }
 
-function cellXml({ row, column, value, formula, style }: CellContent): string {
+function cellXml({ row, column, value, formula, style, keepsEmptyText }: CellContent): string {
   const start = `<c r="${cellAddress(row, column)}"${style === undefined ? '' : ` s="${style}"`}`;
-  if (formula === undefined && (value === null || value === '')) return `${start}/>`;
+  if (formula === undefined && (value === null || (value === '' && keepsEmptyText !== true)))
+    return `${start}/>`;
   if (formula === undefined && typeof value === 'string') {
     return `${start} t="inlineStr"><is><t xml:space="preserve">${encodeText(value)}</t></is></c>`;
   }

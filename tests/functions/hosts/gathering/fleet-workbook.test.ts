@@ -24,11 +24,11 @@ const register = [
 ].join('\n');
 
 const log = [
-  'Unit,Visit,Set,Date and time,Technician,Gas in unit,Added (oz),Why added,Recovered,Lost in hoses,Note,Outdoor dry bulb',
-  'W-12,V-1,1,2026-04-20 09:00,A,R-410A,3,leak,0,0.2,"=HYPERLINK(""http://example.org"",""look"")",-5',
-  'W-12,V-3,1,2026-06-19 10:00,B,R-410A,3,leak,0,0.1,+1 555 0100,60',
-  'R-02,V-2,1,2026-05-04 11:00,A,R-410A,0,,0,0,@SUM(A1:A9),61',
-  'R-02,V-2,2,2026-05-04 11:30,A,R-410A,0,,0,0,-2+3,61',
+  'Unit,Visit,Set,Date and time,Technician,Gas in unit,Added (oz),Why added,Recovered,Lost in hoses,Note,Outdoor dry bulb,Verdict',
+  'W-12,V-1,1,2026-04-20 09:00,A,R-410A,3,leak,0,0.2,"=HYPERLINK(""http://example.org"",""look"")",-5,low charge',
+  'W-12,V-3,1,2026-06-19 10:00,B,R-410A,3,leak,0,0.1,+1 555 0100,60,dirty filter',
+  'R-02,V-2,1,2026-05-04 11:00,A,R-410A,0,,0,0,@SUM(A1:A9),61,nothing wrong',
+  'R-02,V-2,2,2026-05-04 11:30,A,R-410A,0,,0,0,-2+3,61,',
 ].join('\n');
 
 function build(
@@ -96,6 +96,9 @@ describe('the fleet workbook', () => {
     expect(leaking[8]).toBeCloseTo((6 * 365) / 260, 9);
     expect(leaking[9]).toBeCloseTo((100 * 6) / 14, 9);
     expect(leaking[10]).toBe('Growing');
+    // The log's own words of the last set that has any.
+    expect(leaking[6]).toBe('dirty filter');
+    expect(row(5)[6]).toBe('nothing wrong');
     // Two visits at 95.
     expect(leaking[15]).toBe(190);
   });
@@ -105,7 +108,7 @@ describe('the fleet workbook', () => {
     expect(units).toMatch(/<f t="array" ref="A5:P7">OUNCE\.FLEETSUMMARY\(/);
     const overview = text(fleet.bytes, 'xl/worksheets/sheet1.xml');
     expect(overview.match(/<f>/g)?.length).toBeGreaterThan(100);
-    expect(text(fleet.bytes, 'xl/tables/table1.xml')).toContain('ref="A5:CC9"');
+    expect(text(fleet.bytes, 'xl/tables/table1.xml')).toContain('ref="A5:CD9"');
   });
 
   test('spells our functions as Excel keeps them when it is made for Excel', () => {
