@@ -32,6 +32,16 @@ describe('line tap', () => {
     expect(tap({})).toMatch(/leak point: replace it with a brazed or crimped access fitting, or record it/);
   });
 
+  it('allows ten thousandths for paint and caliper, all of them, and says the tube to a thousandth (common practice)', () => {
+    expect(tap({ tubeM: 0.385 * inch })).toMatch(
+      /^3\/8 in: tube of 0\.385 in takes the 3\/8 in tap, no reducer/,
+    );
+    expect(tap({ tubeM: 0.386 * inch })).toMatch(/^Refused: .* tube of 0\.386 in\. .* within 0\.010 in;/);
+    expect(tap({ tubeM: 0.24 * inch, tapBodyM: 0.385 * inch })).toMatch(
+      /^1\/4 in: .*with its 1\/4 in reducer/,
+    );
+  });
+
   it('names the reducer', () => {
     expect(tap({ tubeM: (5 / 16) * inch, tapBodyM: 0.375 * inch })).toMatch(
       /3\/8 in tap body with its 5\/16 in reducer/,

@@ -69,6 +69,72 @@ describe('nitrogen test', () => {
     expect(nitrogenPressurePa(fill(236, 70, 70, 14.696, 236))).toBeGreaterThan(0);
   });
 
+  it('carries the doubt of both readings into the forecast (numerical derivatives, JCGM 100:2008 5.1)', () => {
+    const doubts = { gaugeDoubtPa: 2 * psi, probeDoubtK: 4 };
+    const forecast = fill(300, 20, 110);
+    const { startPa, startK, endK } = forecast;
+    const expected = (p: number, t1: number, t2: number): number => (p * t2) / t1;
+    const moved = [
+      expected(startPa + doubts.gaugeDoubtPa, startK, endK),
+      expected(startPa, startK, endK + doubts.probeDoubtK),
+      // A hundredth of the doubt, hundredfold: the forecast is no straight line in the first temperature.
+      expected(startPa, startK, endK) +
+        100 * (expected(startPa, startK - doubts.probeDoubtK / 100, endK) - expected(startPa, startK, endK)),
+    ].map((found) => found - expected(startPa, startK, endK));
+    const wanted = Math.hypot(doubts.gaugeDoubtPa, ...moved);
+    const { reason } = nitrogenTest({ ...forecast, ...doubts, endPa: expected(startPa, startK, endK) });
+    const said = reason.flatMap((part) =>
+      typeof part === 'object' && part.doubt !== undefined ? [part.doubt] : [],
+    );
+    expect(said).toHaveLength(1);
+    expect((said[0] ?? 0) / wanted).toBeCloseTo(1, 3);
+  });
+
+  it.each([' Nitrogen ', 'N2', 'dry  nitrogen', 'Oxygen-free nitrogen', 'OFN'])(
+    'takes %s for nitrogen',
+    (gas) => {
+      expect(check(100, 70, 100, 70, gas)).toMatch(/^Holds/);
+    },
+  );
+
+  it('names the cell at fault and what is allowed', () => {
+    const caught = (forecast: ReturnType<typeof fill>): unknown => {
+      try {
+        return nitrogenPressurePa(forecast);
+      } catch (error) {
+        return error;
+      }
+    };
+    expect(caught(fill(100, 70, 70, 14.696, 300, 'air'))).toMatchObject({
+      code: 'refused',
+      parameter: 'gas',
+      received: 'air',
+      limit: 'nitrogen',
+    });
+    const warm = { code: 'refused', limit: expect.stringMatching(/^236\.0 psig/) as string };
+    expect(caught(fill(300, 70, 50, 14.696, 236))).toMatchObject({ ...warm, parameter: 'start_pressure' });
+    // 244.696 x 559.67 / 529.67 - 14.696 = 243.86 (gas law)
+    expect(caught(fill(230, 70, 100, 14.696, 236))).toMatchObject({
+      ...warm,
+      parameter: 'end_temperature',
+      received: expect.stringMatching(/^243\.9 psig/) as string,
+    });
+  });
+
+  it('judges the reading that was taken, not the one that was to be expected', () => {
+    // 243.9 psig were to be expected at 100 degF, above the low side; 230 psig were found.
+    const reading = {
+      ...fill(230, 70, 100, 14.696, 236),
+      endPa: 244.696 * psi,
+      gaugeDoubtPa: psi,
+      probeDoubtK: 0.5,
+    };
+    expect(inUsUnits(nitrogenTest(reading))).toMatch(/^Leak/);
+    expect(inUsUnits(nitrogenTest({ ...reading, endPa: 260 * psi }))).toMatch(
+      /^Refused: test pressure 245\.3 psig/,
+    );
+  });
+
   it('a tight unit never leaks, whatever the temperatures', () => {
     fc.assert(
       fc.property(

@@ -79,4 +79,28 @@ describe('room and flammable charge', () => {
   ])('%s', (_, given, expected) => {
     expect(inUsUnits(roomCheck(given))).toMatch(expected);
   });
+
+  describe('at the limits themselves', () => {
+    // A made-up gas of 0.5 kg/m3, so that the arithmetic is exact.
+    const gas = { designation: 'R-0', safetyClass: 'A2L', lowerFlammabilityLimitKgPerM3: 0.5 } as const;
+    const text = (chargeKg: number, floorAreaM2: number): string =>
+      inUsUnits(roomCheck({ gas, chargeKg, room: { floorAreaM2, ceilingHeightM: 2, mounting: 'wall' } }));
+
+    it('a quarter of the limit is not above a quarter (1 kg / 8 m3 / 0.5 kg/m3)', () => {
+      expect(text(1, 4)).toMatch(/^Small charge/);
+      expect(text(1, 3.9)).toMatch(/^Too small: .*; above 25% people leave/);
+    });
+
+    it('4 m3 times the limit is still free of a room size (definition: 2 kg)', () => {
+      expect(text(2, 20)).toMatch(/^Small charge/);
+      expect(text(2.001, 20)).toMatch(/^Large enough/);
+    });
+
+    it('the largest charge for the room is still allowed (definition)', () => {
+      const largest = roomChargeKg(0.5, { floorAreaM2: 60, ceilingHeightM: 2, mounting: 'wall' });
+      expect(largest).toBeGreaterThan(2);
+      expect(text(largest, 60)).toMatch(/^Large enough/);
+      expect(text(largest * 1.001, 60)).toMatch(/^Too small: .*but a wall unit wants/);
+    });
+  });
 });

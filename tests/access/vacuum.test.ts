@@ -100,6 +100,49 @@ describe('vacuum decay', () => {
     expect(verdict(reading)).toMatch(expected);
   });
 
+  it.each<[string, InMicrons, RegExp]>([
+    [
+      'lower halfway than at isolation',
+      { start: 400, halfway: 350, end: 450 },
+      /^Refused: .*400 micron at isolation/,
+    ],
+    ['as low halfway as at isolation', { start: 400, halfway: 400, end: 400 }, /^Dry and tight/],
+    [
+      '1000 microns themselves',
+      { start: 450, halfway: 900, end: 1000 },
+      /^Dry and tight: .*at or below 1000 micron/,
+    ],
+    ['500 microns themselves', { start: 500, halfway: 505, end: 510 }, /^Dry and tight/],
+    ['5000 microns without a temperature', { start: 450, end: 5000 }, /^Moisture or leak/],
+    ['small rises one after the other', { start: 300, halfway: 305, end: 315 }, /^Dry and tight/],
+    [
+      'a rise that only begins in the second half',
+      { start: 300, halfway: 310, end: 340 },
+      /^Wait: .*still rising/,
+    ],
+    [
+      'a second half of more than half the first',
+      { start: 300, halfway: 330, end: 346 },
+      /^Wait: .*still rising/,
+    ],
+  ])('at the edge: %s (the levels above)', (_, reading, expected) => {
+    expect(verdict(reading)).toMatch(expected);
+  });
+
+  it('says what was read, the halfway reading too when there is one, and the temperature of the water', () => {
+    expect(verdict({ start: 420, end: 780 })).toMatch(
+      /^Dry and tight: 420 micron to 780 micron in 10 min: stays/,
+    );
+    expect(verdict({ start: 420, halfway: 700, end: 780 })).toMatch(
+      / in 10 min \(700 micron halfway\): stays/,
+    );
+    expect(verdict({ start: 450, end: 9000 })).toMatch(/more than water can make, 5000 micron/);
+    // Over ice at 20 degF: 0.0505 psia (ASHRAE handbook, from memory) = 2612 microns.
+    expect(verdict({ start: 450, end: 4900, coldestF: 20 })).toMatch(
+      /more than water can make at 20\.0 degF, 26\d\d micron/,
+    );
+  });
+
   // VAC-28 also says that a vacuum gauge in inHg bottoms out at 24.9 at 5000 ft: microns are counted from zero here,
   // so elevation is not a parameter; the gauge reading itself is SATTEMP's and AIRPRESSURE's matter.
   it('VAC-28 full-scale vacuum at 5000 ft is 24.9 inHg (standard atmosphere, computed)', async () => {
