@@ -20,7 +20,7 @@ export function rememberedCalls(functions: CustomFunctions): CustomFunctions {
   return {
     ...functions,
     call(id, args) {
-      const key = keyOf(id, args);
+      const key = functions.isVolatile?.(id) === true ? undefined : keyOf(id, args);
       if (key === undefined) return functions.call(id, args);
       const known = answers.get(key) ?? older.get(key);
       if (known !== undefined) return known;

@@ -37,7 +37,10 @@ export class FormulaCell {
   /** Order of discovery and lowest order reachable, for finding cycles. */
   order = 0;
   lowest = 0;
-  inCycle = false;
+  /** Larger than that of every cell it reads, wherever no cycle is in the way. */
+  rank = 0;
+  /** Whether something it reads has changed in the run under way. */
+  isWanted = false;
 
   constructor(place: {
     sheet: Sheet;

@@ -1,16 +1,13 @@
 import { cellAddress, quoteSheetName } from './address.ts';
 import type { Place } from './formula/compiled-formula.ts';
-import { intersect, readOperand } from './formula/read-reference.ts';
 import type { FormulaCell } from './formula-cell.ts';
-import { areaOf, shownPart } from './formula-cell.ts';
 import { DueCells } from './graph/due-cells.ts';
+import { RankQueue } from './graph/rank-queue.ts';
 import { settleAll } from './graph/settle.ts';
-import { NotSettled } from './not-settled.ts';
-import { isMatrix } from './operand.ts';
-import type { Operand } from './operand.ts';
-import { Reference } from './reference.ts';
-import type { CellValue, Matrix } from './values.ts';
-import { CellError, notAvailable, referenceError, spillError } from './values.ts';
+import type { Sheet } from './sheet.ts';
+import { CellError, referenceError } from './values.ts';
+import type { Listener } from './work-out.ts';
+import { showError, workOut } from './work-out.ts';
 import type { Workbook } from './workbook.ts';
 
 /** What a run did. */
@@ -21,88 +18,180 @@ export interface RunReport {
   readonly cycles: readonly (readonly FormulaCell[])[];
 }
 
+interface Spot {
+  readonly sheet: Sheet;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What one run gathers. */
+interface Run {
+  readonly workbook: Workbook;
+  readonly workedOut: Set<FormulaCell>;
+  readonly cycles: (readonly FormulaCell[])[];
+  /** Cells that came into or fell out of the area of an array result. */
+  moved: Spot[];
+}
+
 /** Spilling results may move other spilling results; beyond this many rounds they are taken to chase each other. */
 const spillRounds = 20;
 
+/**
+ * Works out what has to be. A formula whose inputs turn out to have kept their values is left alone, and so is everything
+ * that hangs on it alone.
+ */
 export function runWorkbook(workbook: Workbook): RunReport {
-  const workedOut = new Set<FormulaCell>();
-  const cycles: (readonly FormulaCell[])[] = [];
-  let cells = cellsToWorkOut(workbook);
-  for (let round = 0; cells.length > 0 && round < spillRounds; round++) {
-    workbook.caches.clear();
-    const moved: { row: number; column: number; sheet: FormulaCell['sheet'] }[] = [];
-    const due = new DueCells(cells);
-    const place: Place = {
-      workbook,
-      sheet: (cells[0] as FormulaCell).sheet,
-      row: 0,
-      column: 0,
-      variables: [],
-    };
-    workbook.due = due;
-    try {
-      settleAll(cells, due, {
-        place,
-        workOut: (cell) => {
-          workedOut.add(cell);
-          return workOut(cell, place, (changes) => {
-            for (const change of changes) moved.push({ ...change, sheet: cell.sheet });
-          });
-        },
-        breakCycle: (members) => {
-          cycles.push(members);
-          const error = cycleError(members);
-          for (const cell of members) {
-            workedOut.add(cell);
-            cell.inCycle = true;
-            cell.sheet.store(cell.row, cell.column, error);
-          }
-        },
-      });
-    } finally {
-      workbook.due = undefined;
-      for (const cell of cells) cell.state = 'settled';
-    }
-    workbook.caches.clear();
-    cells = moved.length === 0 ? [] : dependantsOf(workbook, moved, []);
+  const run: Run = { workbook, workedOut: new Set(), cycles: [], moved: [] };
+  const { changed } = workbook;
+  if (changed === undefined) settle(run, allCells(workbook), 'everything');
+  else if (workbook.ranksHold) followChanges(run, changed);
+  else settle(run, readersOf(workbook, changed, workbook.volatileCells), 'wanted');
+  for (let round = 1; run.moved.length > 0 && round < spillRounds; round++) {
+    const { moved } = run;
+    run.moved = [];
+    settle(run, readersOf(workbook, moved, []), 'wanted');
   }
-  return { workedOut: [...workedOut], cycles };
+  workbook.ranksHold = workbook.cycleCells.size === 0;
+  return { workedOut: [...run.workedOut], cycles: run.cycles };
 }
 
-function cellsToWorkOut(workbook: Workbook): FormulaCell[] {
-  if (workbook.changed !== undefined) {
-    return dependantsOf(workbook, workbook.changed, workbook.volatileCells);
+/**
+ * Follows changed values from formula to formula in the order of rank. Each is worked out once, after all it reads, and
+ * those not reached cost nothing. A formula that finds out what it reads while it is worked out may be ranked below what it
+ * finds: what is left from there on is settled by looking ahead.
+ */
+function followChanges(run: Run, changed: readonly Spot[]): void {
+  const { workbook } = run;
+  const { dependants } = workbook;
+  const queue = new RankQueue();
+  const wake = (reader: FormulaCell): void => {
+    if (!isPresent(reader) || reader.kept !== undefined || reader.state === 'due') return;
+    reader.state = 'due';
+    queue.add(reader);
+  };
+  const listener = listenerOf(run, (sheet, row, column) => {
+    dependants.visit(sheet, row, column, wake);
+  });
+  const place = emptyPlace(workbook);
+  dependants.beginSurvey();
+  workbook.caches.clear();
+  for (const { sheet, row, column } of changed) dependants.visit(sheet, row, column, wake);
+  for (const cell of workbook.volatileCells) wake(cell);
+  workbook.due = { hasAny: () => true };
+  try {
+    for (let cell = queue.take(); cell !== undefined; cell = queue.take()) {
+      cell.state = 'settled';
+      if (workOut(cell, place, listener) !== undefined) {
+        queue.add(cell);
+        break;
+      }
+      run.workedOut.add(cell);
+    }
+  } finally {
+    workbook.due = undefined;
+    workbook.caches.clear();
+    for (const cell of queue.cells) cell.state = 'settled';
   }
+  if (queue.cells.length > 0) settle(run, readersOf(workbook, [], queue.cells), 'wanted');
+}
+
+/** Works out cells in an order found by looking at what each of them reads. */
+function settle(run: Run, cells: readonly FormulaCell[], which: 'everything' | 'wanted'): void {
+  if (cells.length === 0) return;
+  const { workbook, workedOut } = run;
+  const due = new DueCells(cells);
+  const place = emptyPlace(workbook);
+  const wake = (reader: FormulaCell): void => {
+    reader.isWanted = true;
+  };
+  if (which === 'wanted') workbook.dependants.beginSurvey();
+  const listener = listenerOf(run, (sheet, row, column) => {
+    if (which === 'wanted') workbook.dependants.visit(sheet, row, column, wake);
+  });
+  workbook.caches.clear();
+  workbook.due = due;
+  try {
+    settleAll(cells, due, {
+      place,
+      nextRank: () => workbook.nextRank++,
+      workOut: (cell) => {
+        if (which === 'wanted' && !cell.isWanted) return undefined;
+        workedOut.add(cell);
+        return workOut(cell, place, listener);
+      },
+      breakCycle: (members) => {
+        run.cycles.push(members);
+        const error = cycleError(members);
+        for (const cell of members) {
+          workedOut.add(cell);
+          workbook.cycleCells.add(cell);
+          showError(cell, error, listener);
+        }
+      },
+    });
+  } finally {
+    workbook.due = undefined;
+    workbook.caches.clear();
+    for (const cell of cells) {
+      cell.state = 'settled';
+      cell.isWanted = false;
+    }
+  }
+}
+
+function listenerOf(run: Run, changed: Listener['changed']): Listener {
+  return {
+    changed,
+    moved: (sheet, row, column) => {
+      run.moved.push({ sheet, row, column });
+    },
+  };
+}
+
+function emptyPlace(workbook: Workbook): Place {
+  return { workbook, sheet: workbook.sheets[0] as Sheet, row: 0, column: 0, variables: [] };
+}
+
+function allCells(workbook: Workbook): FormulaCell[] {
   const cells: FormulaCell[] = [];
-  for (const sheet of workbook.sheets) for (const cell of sheet.formulaCells()) enlist(cell, cells);
+  for (const sheet of workbook.sheets) {
+    for (const cell of sheet.formulaCells()) enlist(cell, cells, workbook);
+  }
   return cells;
 }
 
-function enlist(cell: FormulaCell, cells: FormulaCell[]): boolean {
-  if (cell.kept !== undefined || cell.state === 'due') return false;
+/** Notes a cell as due, unless it is already or keeps the value it was saved with. */
+function enlist(cell: FormulaCell, cells: FormulaCell[], workbook: Workbook): void {
+  if (cell.kept !== undefined || cell.state === 'due') return;
   cell.state = 'due';
-  cell.inCycle = false;
+  // What made the cycle may have gone although no value changed.
+  if (workbook.cycleCells.delete(cell)) cell.isWanted = true;
   cells.push(cell);
-  return true;
 }
 
-/** The formulas in some cells and all that read them, directly or through others. */
-function dependantsOf(
+/** The formulas in changed cells and all that may have to follow them. Those certain to be worked out are marked as wanted. */
+function readersOf(
   workbook: Workbook,
-  changed: readonly { sheet: FormulaCell['sheet']; row: number; column: number }[],
+  changed: readonly Spot[],
   always: Iterable<FormulaCell>,
 ): FormulaCell[] {
   const { dependants } = workbook;
   const cells: FormulaCell[] = [];
-  const follow = (reader: FormulaCell): void => {
-    if (reader.sheet.formula(reader.row, reader.column) === reader) enlist(reader, cells);
+  const want = (cell: FormulaCell): void => {
+    if (!isPresent(cell)) return;
+    enlist(cell, cells, workbook);
+    cell.isWanted = true;
   };
+  dependants.beginSurvey();
   for (const { sheet, row, column } of changed) {
     const own = sheet.formula(row, column);
-    if (own !== undefined) enlist(own, cells);
-    dependants.visit(sheet, row, column, follow);
+    if (own !== undefined) want(own);
+    dependants.visit(sheet, row, column, want);
   }
-  for (const cell of always) follow(cell);
+  for (const cell of always) want(cell);
+  const follow = (reader: FormulaCell): void => {
+    if (isPresent(reader)) enlist(reader, cells, workbook);
+  };
   for (let index = 0; index < cells.length; index++) {
     const { sheet, row, column } = cells[index] as FormulaCell;
     dependants.visit(sheet, row, column, follow);
@@ -110,89 +199,17 @@ function dependantsOf(
   return cells;
 }
 
-type Moved = (changes: Iterable<{ row: number; column: number }>) => void;
-
-function workOut(cell: FormulaCell, place: Place, moved: Moved): Reference | undefined {
-  if (cell.compiled === undefined) return undefined;
-  place.sheet = cell.sheet;
-  place.row = cell.row;
-  place.column = cell.column;
-  if (place.variables.length > 0) place.variables = [];
-  let result: Operand;
-  try {
-    result = cell.compiled.evaluate(place);
-    if (cell.shape === 'single') {
-      cell.sheet.store(cell.row, cell.column, singleValue(result, place));
-      return undefined;
-    }
-    result = readOperand(result, place, true);
-  } catch (problem) {
-    if (problem instanceof NotSettled) return problem.reference;
-    // Nothing a formula says may bring the run down; the cell keeps its value and is listed.
-    const why = problem instanceof Error ? problem.message : String(problem);
-    cell.kept = { kind: 'failure', message: `the formula could not be worked out: ${why}` };
-    return undefined;
-  }
-  const matrix: Matrix = isMatrix(result) ? result : [[result ?? 0]];
-  if (cell.shape === 'spill') spill(cell, matrix, place.workbook, moved);
-  else show(cell, matrix);
-  return undefined;
-}
-
-function singleValue(result: Operand, place: Place): CellValue {
-  if (typeof result !== 'object') return result ?? 0;
-  if (result === null) return 0;
-  if (result instanceof Reference) return intersect(result, place) ?? 0;
-  const contents = readOperand(result, place, true);
-  return (isMatrix(contents ?? null) ? (contents as Matrix)[0]?.[0] : (contents as CellValue)) ?? 0;
-}
-
-/** Writes an array result into the cells that show it. */
-function show(cell: FormulaCell, matrix: Matrix): void {
-  const { sheet } = cell;
-  for (const { row, column } of areaOf(cell)) {
-    const holder = sheet.formula(row, column);
-    if (holder !== cell && holder?.anchor !== cell) continue;
-    const value = shownPart(matrix, row - cell.row, column - cell.column, notAvailable);
-    sheet.store(row, column, value ?? 0);
-  }
-}
-
-/** Shows a result in as many cells as it needs, if they are free. */
-function spill(cell: FormulaCell, matrix: Matrix, workbook: Workbook, moved: Moved): void {
-  const height = matrix.length;
-  const width = matrix[0]?.length ?? 1;
-  if (height !== cell.height || width !== cell.width) {
-    const free = isFree(cell, height, width);
-    moved([...areaOf(cell)].slice(1));
-    workbook.resizeArea(cell, free ? height : 1, free ? width : 1);
-    moved([...areaOf(cell)].slice(1));
-    if (!free) {
-      // Try again in every run: whatever stands in the way may go.
-      workbook.volatileCells.add(cell);
-      cell.sheet.store(cell.row, cell.column, spillError);
-      return;
-    }
-    if (cell.compiled?.isVolatile !== true) workbook.volatileCells.delete(cell);
-  }
-  show(cell, matrix);
-}
-
-function isFree(cell: FormulaCell, height: number, width: number): boolean {
-  const { sheet } = cell;
-  for (let row = cell.row; row < cell.row + height; row++) {
-    for (let column = cell.column; column < cell.column + width; column++) {
-      if (row === cell.row && column === cell.column) continue;
-      const other = sheet.formula(row, column);
-      if (other?.anchor === cell) continue;
-      if (other !== undefined || sheet.value(row, column) !== null) return false;
-    }
-  }
-  return true;
+/** Whether a formula is still in the cell it was put into. */
+function isPresent(cell: FormulaCell): boolean {
+  return cell.sheet.formula(cell.row, cell.column) === cell;
 }
 
 function cycleError(members: readonly FormulaCell[]): CellError {
-  const shown = members
+  // In the order of the sheet, so that the message does not depend on where the search began.
+  const shown = [...members]
+    .sort(
+      (one, other) => one.sheet.index - other.sheet.index || one.row - other.row || one.column - other.column,
+    )
     .slice(0, 8)
     .map((cell) => `${quoteSheetName(cell.sheet.name)}!${cellAddress(cell.row, cell.column)}`)
     .join(', ');

@@ -33,6 +33,17 @@ export class CellError {
 /** What one cell holds; `null` is a blank cell. */
 export type CellValue = number | string | boolean | null | CellError;
 
+/** Whether two values are the same to every formula: minus zero is not zero, an error is its code and its message. */
+export function sameValue(one: CellValue, other: CellValue): boolean {
+  if (Object.is(one, other)) return true;
+  return (
+    one instanceof CellError &&
+    other instanceof CellError &&
+    one.code === other.code &&
+    one.message === other.message
+  );
+}
+
 /** Rows of values, all rows equally long, at least one by one. */
 export type Matrix = CellValue[][];
 

@@ -15,7 +15,7 @@ import type { Reference } from './reference.ts';
 import type { DateSystem } from './serial-date.ts';
 import { Sheet } from './sheet.ts';
 import type { Table } from './table.ts';
-import { nameError } from './values.ts';
+import { nameError, sameValue } from './values.ts';
 import type { CellValue } from './values.ts';
 
 export interface WorkbookOptions {
@@ -37,9 +37,14 @@ export class Workbook {
   /** Indexes over columns; they live as long as one run. */
   readonly caches = new LookupCaches();
   /** The cells a run has still to work out, while one is under way. */
-  due: DueCells | undefined;
+  due: Pick<DueCells, 'hasAny'> | undefined;
   /** Formulas to be worked out in every run. */
   readonly volatileCells = new Set<FormulaCell>();
+  /** Cells found to wait for each other, since each of them was last worked out. */
+  readonly cycleCells = new Set<FormulaCell>();
+  /** Whether every formula is ranked above those it reads, so that changes can be followed from one to the next. */
+  ranksHold = false;
+  nextRank = 1;
   /** Cells changed since the last run; undefined when everything is to be worked out. */
   changed: { sheet: Sheet; row: number; column: number }[] | undefined;
   readonly #sheetsByName = new Map<string, Sheet>();
@@ -134,6 +139,7 @@ export class Workbook {
 
   /** Puts a value into a cell, in place of whatever was there. */
   setValue(sheet: Sheet, row: number, column: number, value: CellValue): void {
+    if (sheet.formula(row, column) === undefined && sameValue(sheet.value(row, column), value)) return;
     this.#clear(sheet, row, column);
     sheet.store(row, column, value);
     this.#note(sheet, row, column);
@@ -164,6 +170,7 @@ export class Workbook {
     this.#clear(sheet, row, column);
     const cell = new FormulaCell(place);
     sheet.storeFormula(row, column, cell);
+    this.ranksHold = false;
     if (cell.kept !== undefined) {
       sheet.store(row, column, options.saved === undefined ? nameError : options.saved);
     } else {
@@ -250,7 +257,9 @@ export class Workbook {
     const old = sheet.formula(row, column);
     if (old === undefined) return;
     sheet.storeFormula(row, column, undefined);
+    this.ranksHold = false;
     this.volatileCells.delete(old);
+    this.cycleCells.delete(old);
     const source = old.anchor ?? old;
     if (source !== old) this.#note(sheet, source.row, source.column);
     if (source === old || source.shape === 'spill') {

@@ -11,6 +11,8 @@ const wideRange = 64;
 interface ReadRange {
   readonly area: Reference;
   readonly readers: FormulaCell[];
+  /** The last survey that called its readers. */
+  survey: number;
 }
 
 /** What is read on one sheet. */
@@ -26,6 +28,15 @@ interface SheetReads {
 /** Which formulas read a cell. */
 export class Dependants {
   readonly #sheets: (SheetReads | undefined)[] = [];
+  #survey = 0;
+
+  /**
+   * Begins a survey. Within one, the readers of a range are called once, however many of its cells are visited: a thousand
+   * sums over a column of a thousand changed cells would otherwise be called a million times.
+   */
+  beginSurvey(): void {
+    this.#survey++;
+  }
 
   add(cell: FormulaCell, place: Place): void {
     place.sheet = cell.sheet;
@@ -41,22 +52,26 @@ export class Dependants {
     }
   }
 
-  /** Visits the formulas that read a cell; one formula may come more than once. */
+  /** Visits the formulas that read a cell and were not called yet; one formula may come more than once. */
   visit(sheet: Sheet, row: number, column: number, visit: (reader: FormulaCell) => void): void {
     const reads = this.#sheets[sheet.index];
     if (reads === undefined) return;
+    const callReaders = (range: ReadRange): void => {
+      if (range.survey === this.#survey) return;
+      range.survey = this.#survey;
+      range.readers.forEach(visit);
+    };
     reads.single[column]?.[row]?.forEach(visit);
     const blocks = reads.blocks[column];
     if (blocks !== undefined) {
       for (let level = 0; level <= levels; level++) {
-        blocks.get(blockKey(level, row >> level))?.forEach((range) => {
-          range.readers.forEach(visit);
-        });
+        blocks.get(blockKey(level, row >> level))?.forEach(callReaders);
       }
     }
-    for (const { area, readers } of reads.wide) {
+    for (const range of reads.wide) {
+      const { area } = range;
       if (row >= area.top && row <= area.bottom && column >= area.left && column <= area.right) {
-        readers.forEach(visit);
+        callReaders(range);
       }
     }
   }
@@ -74,7 +89,7 @@ export class Dependants {
       known.readers.push(reader);
       return;
     }
-    const range: ReadRange = { area, readers: [reader] };
+    const range: ReadRange = { area, readers: [reader], survey: 0 };
     reads.ranges.set(key, range);
     if (area.width > wideRange) {
       reads.wide.push(range);

@@ -9,6 +9,8 @@ export interface SettleActions {
   /** Works a cell out; answers with a range it turned out to need that is not settled yet. */
   readonly workOut: (cell: FormulaCell) => Reference | undefined;
   readonly breakCycle: (cells: readonly FormulaCell[]) => void;
+  /** The next number in the order in which cells of this workbook were settled. */
+  readonly nextRank: () => number;
   /** Used to find out what a formula reads. */
   readonly place: Place;
 }
@@ -72,7 +74,10 @@ export function settleAll(cells: readonly FormulaCell[], due: DueCells, actions:
         } else {
           actions.breakCycle(members);
         }
-        for (const member of members) due.settle(member);
+        for (const member of members) {
+          member.rank = actions.nextRank();
+          due.settle(member);
+        }
       }
       visits.pop();
       const reader = visits[visits.length - 1];
