@@ -7,7 +7,7 @@ import type { Operand } from './operand.ts';
 import { isMatrix } from './operand.ts';
 import { Reference } from './reference.ts';
 import type { Sheet } from './sheet.ts';
-import type { CellValue, Matrix , CellError} from './values.ts';
+import type { CellValue, Matrix, CellError } from './values.ts';
 import { notAvailable, sameValue, spillError } from './values.ts';
 import type { Workbook } from './workbook.ts';
 
