@@ -8,7 +8,7 @@ import { looks } from '../writing/palette.ts';
 import type { Look, SheetRecipe } from '../writing/recipe.ts';
 import { formula } from '../writing/recipe.ts';
 import { linesFor, Page } from '../writing/page.ts';
-import { titled, titleHeights } from '../visit-log/sheets/block.ts';
+import { titled, titleHeights } from '../writing/title-block.ts';
 import { checksOf } from './checks.ts';
 import type { RangeSheet } from './ranges.ts';
 

@@ -3,7 +3,7 @@ import { dayOfDate, serialOfDay } from '../../functions/runtime/dates.ts';
 import { address } from '../writing/address.ts';
 import { looks } from '../writing/palette.ts';
 import type { CellRecipe, SheetRecipe } from '../writing/recipe.ts';
-import { titled, titleHeights } from '../visit-log/sheets/block.ts';
+import { titled, titleHeights } from '../writing/title-block.ts';
 
 type Range = readonly (readonly CellInput[])[];
 

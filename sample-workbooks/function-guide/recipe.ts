@@ -3,7 +3,7 @@ import { cautions } from '../../functions/hosts/guide/cautions.ts';
 import type { RegisteredFunction } from '../../functions/runtime/registry.ts';
 import type { Family } from '../../functions/runtime/families.ts';
 import { families } from '../../functions/runtime/families.ts';
-import { titled, titleHeights } from '../visit-log/sheets/block.ts';
+import { titled, titleHeights } from '../writing/title-block.ts';
 import { linesFor, Page } from '../writing/page.ts';
 import { looks } from '../writing/palette.ts';
 import type { SheetRecipe, WorkbookRecipe } from '../writing/recipe.ts';

@@ -2,7 +2,7 @@ import { Page, linesFor } from '../../writing/page.ts';
 import { looks } from '../../writing/palette.ts';
 import type { SheetRecipe } from '../../writing/recipe.ts';
 import { cautions } from '../../visit-log/cautions.ts';
-import { titled, titleHeights } from '../../visit-log/sheets/block.ts';
+import { titled, titleHeights } from '../../writing/title-block.ts';
 import { sheetNames } from '../names.ts';
 
 /** What goes wrong at the desk, not on the roof. */

@@ -4,7 +4,7 @@ import { bandLooks, colours, looks } from '../../writing/palette.ts';
 import { numberFormat } from '../../writing/record-column.ts';
 import type { CellRecipe, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
-import { titled } from '../../visit-log/sheets/block.ts';
+import { titled } from '../../writing/title-block.ts';
 import { sheetNames } from '../names.ts';
 
 const text: Look = { align: 'left', indent: 1 };

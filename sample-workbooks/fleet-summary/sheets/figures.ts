@@ -4,7 +4,7 @@ import type { CellRecipe, Content, Look, SheetRecipe } from '../../writing/recip
 import { formula } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { unitCell } from '../../writing/record-column.ts';
-import { titled } from '../../visit-log/sheets/block.ts';
+import { titled } from '../../writing/title-block.ts';
 import { sheetNames } from '../names.ts';
 import { rowLooks } from './record-sheet.ts';
 

@@ -5,7 +5,7 @@ import type { Look } from '../../writing/recipe.ts';
 import type { ColumnRecipe } from '../../writing/table.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { verdictRules } from '../../visit-log/verdict-rules.ts';
-import { titled } from '../../visit-log/sheets/block.ts';
+import { titled } from '../../writing/title-block.ts';
 import { headingRow, sheetNames } from '../names.ts';
 import { recordSheet, rowLooks } from './record-sheet.ts';
 

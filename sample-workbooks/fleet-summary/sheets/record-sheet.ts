@@ -4,7 +4,7 @@ import { recordColumn } from '../../writing/record-column.ts';
 import type { Rule, SheetRecipe } from '../../writing/recipe.ts';
 import type { Band, ColumnRecipe, LaidOutTable } from '../../writing/table.ts';
 import { layOutTable } from '../../writing/table.ts';
-import { titled } from '../../visit-log/sheets/block.ts';
+import { titled } from '../../writing/title-block.ts';
 import { headingRow } from '../names.ts';
 
 export const rowLooks = {

@@ -5,7 +5,7 @@ import { recordColumn } from '../../writing/record-column.ts';
 import type { CellRecipe, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
-import { titled } from '../../visit-log/sheets/block.ts';
+import { titled } from '../../writing/title-block.ts';
 import { sheetNames } from '../names.ts';
 
 const columns: readonly (readonly [width: number, look: Look])[] = [

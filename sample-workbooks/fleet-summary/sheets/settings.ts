@@ -1,7 +1,7 @@
 import { looks } from '../../writing/palette.ts';
 import type { CellRecipe, Content, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
-import { ruled, titled } from '../../visit-log/sheets/block.ts';
+import { ruled, titled } from '../../writing/title-block.ts';
 import { sheetNames } from '../names.ts';
 
 interface Setting {

@@ -6,7 +6,7 @@ import type { CellRecipe, Content, Look, SheetRecipe } from '../../writing/recip
 import { formula } from '../../writing/recipe.ts';
 import type { ColumnRecipe } from '../../writing/table.ts';
 import { layOutTable } from '../../writing/table.ts';
-import { titled } from '../../visit-log/sheets/block.ts';
+import { titled } from '../../writing/title-block.ts';
 import { names } from '../names.ts';
 import { madeOn, typed } from '../scenario/figures.ts';
 import { origins } from './assumption-rows.ts';

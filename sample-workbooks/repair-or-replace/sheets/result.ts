@@ -2,7 +2,7 @@ import { Page } from '../../writing/page.ts';
 import { colours, looks } from '../../writing/palette.ts';
 import type { CellRecipe, Content, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
-import { titleHeights } from '../../visit-log/sheets/block.ts';
+import { titleHeights } from '../../writing/title-block.ts';
 import { assumptions, counts, names, ofUnit } from '../names.ts';
 import { answerRules } from './answer-rules.ts';
 

@@ -2,7 +2,7 @@ import { columnLetters } from '../../writing/address.ts';
 import { colours, looks } from '../../writing/palette.ts';
 import type { CellRecipe, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
-import { titled, titleHeights } from '../../visit-log/sheets/block.ts';
+import { titled, titleHeights } from '../../writing/title-block.ts';
 import { assumptions, counts, names } from '../names.ts';
 import { answerRules } from './answer-rules.ts';
 

@@ -1,7 +1,6 @@
-import { titled, titleHeights } from '../../visit-log/sheets/block.ts';
-import { Page, linesFor } from '../../writing/page.ts';
-import { colours, looks } from '../../writing/palette.ts';
+import { looks } from '../../writing/palette.ts';
 import type { Look, SheetRecipe } from '../../writing/recipe.ts';
+import { startHere } from '../../writing/start-here.ts';
 import { cautions } from '../cautions.ts';
 
 const steps: readonly (readonly [string, string])[] = [
@@ -23,22 +22,18 @@ const steps: readonly (readonly [string, string])[] = [
 ];
 
 const key: readonly (readonly [string, Look, string])[] = [
-  ['type here', { ...looks.input, align: 'center' }, 'Yours. Blank means not known; 0 is a figure.'],
-  ['worked out', { ...looks.computed, align: 'center' }, 'Works itself out. Leave it alone.'],
-  [
-    'Repair, Replace',
-    { ...looks.good, align: 'center' },
-    'Costs least in every combination of the ranges given.',
-  ],
+  ['type here', looks.input, 'Yours. Blank means not known; 0 is a figure.'],
+  ['worked out', looks.computed, 'Works itself out. Leave it alone.'],
+  ['Repair, Replace', looks.good, 'Costs least in every combination of the ranges given.'],
   [
     'Too close to call',
-    { ...looks.care, align: 'center' },
+    looks.care,
     'The ranges leave room for another answer; the deciding figure stands beside it.',
   ],
-  ['Cannot tell', { ...looks.muted, align: 'center' }, 'A figure is missing; it is named.'],
+  ['Cannot tell', looks.muted, 'A figure is missing; it is named.'],
   [
     'No leak shows',
-    { ...looks.muted, align: 'center' },
+    looks.muted,
     'The ledger gives no reason to open the circuit; what follows is for a fault of another kind.',
   ],
 ];
@@ -50,57 +45,12 @@ const goodToKnow: readonly string[] = [
   'No published life exists for small sealed units: the years a unit lasts are an assumption. Change it to what you have seen.',
 ];
 
-const textWidth = 92;
-const body: Look = { ...looks.body, indent: 1 };
-const jump: Look = { size: 10, bold: true, ink: '2E6DA4' };
-const number: Look = { bold: true, align: 'center', ink: colours.quiet };
+export const startHereSheet: SheetRecipe = startHere({
+  title: 'Repair or replace',
+  line: 'What each choice costs a year, as a range, from the history of the unit itself.',
+  steps,
+  cautions,
+  key,
 
-const page = new Page(4);
-page.section('How to use it', 'A:C');
-page.next(22);
-steps.forEach(([sheet, text], index) => {
-  page.put('A', String(index + 1), number);
-  page.put('B', sheet, jump, `'${sheet}'!A1`);
-  page.put('C', text, body);
-  page.next(13 * linesFor(text, textWidth) + 7);
+  goodToKnow,
 });
-page.gap();
-page.section('Before every result', 'A:C');
-page.next(22);
-for (const caution of cautions) {
-  page.put('A', caution.number, { ...number, ink: colours.stopInk });
-  page.put('B', caution.title, { bold: true, ink: colours.stopInk });
-  page.put('C', caution.text, body);
-  page.next(13 * linesFor(caution.text, textWidth) + 7);
-}
-page.gap();
-page.section('Colours, with their words', 'A:C');
-page.next(22);
-for (const [word, look, text] of key) {
-  page.put('B', word, look);
-  page.put('C', text, body);
-  page.next(18);
-}
-page.gap();
-page.section('Good to know', 'A:C');
-page.next(22);
-for (const text of goodToKnow) {
-  page.put('B:C', text, looks.body);
-  page.next(13 * linesFor(text, textWidth + 26) + 6);
-}
-
-export const startHereSheet: SheetRecipe = {
-  name: 'Start here',
-  tabColour: '22384D',
-  gridLines: false,
-  widths: { A: 5, B: 26, C: textWidth },
-  heights: { ...titleHeights, ...page.heights },
-  cells: [
-    ...titled(
-      'Repair or replace',
-      'What each choice costs a year, as a range, from the history of the unit itself.',
-    ),
-    ...page.cells,
-  ],
-  print: { landscape: false, pagesWide: 1, pagesTall: 1 },
-};

@@ -4,7 +4,7 @@ import { unitCell } from '../../writing/record-column.ts';
 import type { CellRecipe, Check, Content, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
 import { outfit, staff } from '../../visit-log/scenario/outfit.ts';
-import { titled, titleHeights } from '../../visit-log/sheets/block.ts';
+import { titled, titleHeights } from '../../writing/title-block.ts';
 import { dateSerial } from '../../writing/address.ts';
 import { ledger, names, ofUnit, register } from '../names.ts';
 import { madeOn } from '../scenario/figures.ts';

@@ -6,7 +6,7 @@ import { recordColumn } from '../../writing/record-column.ts';
 import type { SheetRecipe } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { cautions, stepCautions } from '../cautions.ts';
-import { titled, titleHeights } from './block.ts';
+import { titled, titleHeights } from '../../writing/title-block.ts';
 
 const thresholds: readonly (readonly [string, string, string])[] = [
   ['Settling time', '15 min', 'California Residential Appendices RA3.2.2.6 (2008)'],

@@ -1,37 +1,14 @@
 import { bandLooks, looks } from '../../writing/palette.ts';
-import { numberFormat, unitCell } from '../../writing/record-column.ts';
-import type { Look, SheetRecipe } from '../../writing/recipe.ts';
-import type { ColumnRecipe } from '../../writing/table.ts';
+import type { SheetRecipe } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
-import type { Quantity } from '../../../src/units/quantities.ts';
 import { verdictRules } from '../verdict-rules.ts';
-import { titled } from './block.ts';
+import { column } from './list-column.ts';
+import { titled } from '../../writing/title-block.ts';
 import { units } from './units.ts';
 
 /** A cell of the unit's last set; blank stays blank. */
 const last = (heading: string): string =>
   `IF([@Row]="","",IF(INDEX(Readings[${heading}],[@Row])="","",INDEX(Readings[${heading}],[@Row])))`;
-
-function column(
-  heading: string,
-  width: number,
-  formula: string,
-  look: Look = {},
-  quantity?: Quantity,
-): ColumnRecipe {
-  return {
-    heading,
-    width,
-    origin: 'computed',
-    formula,
-    unit: unitCell(quantity),
-    look: {
-      align: quantity === undefined ? 'left' : 'right',
-      ...(quantity === undefined ? {} : { format: numberFormat(quantity) }),
-      ...look,
-    },
-  };
-}
 
 const count = units.lastRow - units.firstRow + 1;
 

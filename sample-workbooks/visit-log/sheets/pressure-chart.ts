@@ -2,7 +2,7 @@ import { columnLetters } from '../../writing/address.ts';
 import { looks } from '../../writing/palette.ts';
 import type { CellRecipe, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
-import { titled } from './block.ts';
+import { titled } from '../../writing/title-block.ts';
 
 /** Gas and curve of each column as delivered; both can be changed. Colours and dashes differ together. */
 const curves = [

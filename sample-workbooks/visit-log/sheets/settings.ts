@@ -6,7 +6,7 @@ import type { CellRecipe, Check, Content, Look, SheetRecipe } from '../../writin
 import { formula } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { outfit, staff } from '../scenario/outfit.ts';
-import { ruled, titled } from './block.ts';
+import { ruled, titled } from '../../writing/title-block.ts';
 
 interface Setting {
   readonly name: string;

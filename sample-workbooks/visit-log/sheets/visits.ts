@@ -1,32 +1,9 @@
-import type { Quantity } from '../../../src/units/quantities.ts';
 import { bandLooks, looks } from '../../writing/palette.ts';
-import { numberFormat, unitCell } from '../../writing/record-column.ts';
-import type { Look, SheetRecipe } from '../../writing/recipe.ts';
-import type { ColumnRecipe } from '../../writing/table.ts';
+import type { SheetRecipe } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { verdictRules } from '../verdict-rules.ts';
-import { titled } from './block.ts';
-
-function column(
-  heading: string,
-  width: number,
-  formula: string,
-  look: Look = {},
-  quantity?: Quantity,
-): ColumnRecipe {
-  return {
-    heading,
-    width,
-    origin: 'computed',
-    formula,
-    unit: unitCell(quantity),
-    look: {
-      align: quantity === undefined ? 'left' : 'right',
-      ...(quantity === undefined ? {} : { format: numberFormat(quantity) }),
-      ...look,
-    },
-  };
-}
+import { column } from './list-column.ts';
+import { titled } from '../../writing/title-block.ts';
 
 const first = (heading: string): string => `IF([@First row]="","",INDEX(Readings[${heading}],[@First row]))`;
 const sum = (heading: string): string =>

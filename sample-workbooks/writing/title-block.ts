@@ -1,5 +1,5 @@
-import { colours, looks } from '../../writing/palette.ts';
-import type { CellRecipe, Look } from '../../writing/recipe.ts';
+import { colours, looks } from './palette.ts';
+import type { CellRecipe, Look } from './recipe.ts';
 
 /** A sheet title with one line below it. */
 export function titled(title: string, line: string): readonly CellRecipe[] {
