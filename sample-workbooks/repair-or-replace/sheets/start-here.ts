@@ -39,7 +39,7 @@ const key: readonly (readonly [string, Look, string])[] = [
 ];
 
 const goodToKnow: readonly string[] = [
-  'The functions come from the Ouncewise add-in. Without it the sheets keep the values they were saved with.',
+  'The functions come from the Ouncewise add-in. For a reader without it make a copy that holds the results: ouncewise recalc FILE.xlsx --results -o COPY.xlsx',
   'Owners, units, visits and prices in this file are invented. Prices marked "example" count as a draft until you replace them.',
   'ouncewise quote FLEET.xlsx UNIT writes this workbook for one unit of your fleet workbook or visit log.',
   'No published life exists for small sealed units: the years a unit lasts are an assumption. Change it to what you have seen.',

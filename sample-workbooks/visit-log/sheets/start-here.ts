@@ -39,7 +39,7 @@ const key: readonly (readonly [string, Look, string])[] = [
 ];
 
 const goodToKnow: readonly string[] = [
-  'The functions come from the Ouncewise add-in. Without it the sheets keep the values they were saved with.',
+  'The functions come from the Ouncewise add-in. For a reader without it make a copy that holds the results: ouncewise recalc FILE.xlsx --results -o COPY.xlsx',
   'The readings, people, places and prices in this file are invented. Clear the cream cells to begin your own log.',
   'In Excel a row typed below the log joins it with all its formulas. Elsewhere use the ready rows at its end.',
 ];
