@@ -36,10 +36,40 @@ export class CalcError extends Error {
   readonly limit: string | undefined;
 
   constructor(message: string, detail: CalcErrorDetail) {
-    super(message);
+    const received = detail.received === undefined ? undefined : shortened(detail.received);
+    super(received === detail.received ? message : message.split(detail.received ?? '').join(received));
     this.code = detail.code;
     this.parameter = detail.parameter;
-    this.received = detail.received;
+    this.received = received;
     this.limit = detail.limit;
+  }
+}
+
+/** A cell may hold 32,767 characters; a message quotes their beginning. */
+const longestQuote = 200;
+
+function shortened(text: string): string {
+  // Half of a character that takes two is no character.
+  return text.length <= longestQuote
+    ? text
+    : `${text.slice(0, longestQuote).replace(/[\ud800-\udbff]$/, '')}…`;
+}
+
+/**
+ * Runs a calculation that knows a value by its own word, such as "pressure", for a caller whose user knows it by another,
+ * such as "suction_pressure": the error names that one. The message begins with the name, as messages do.
+ */
+export function naming<T>(names: Readonly<Record<string, string>>, calculate: () => T): T {
+  try {
+    return calculate();
+  } catch (error) {
+    const inner = error instanceof CalcError ? (error.parameter ?? '') : '';
+    const name = Object.hasOwn(names, inner) ? names[inner] : undefined;
+    if (!(error instanceof CalcError) || name === undefined) throw error;
+    const message = error.message.startsWith(inner)
+      ? `${name}${error.message.slice(inner.length)}`
+      : `${name}: ${error.message}`;
+    const { code, received, limit } = error;
+    throw new CalcError(message, { code, parameter: name, received, limit });
   }
 }

@@ -16,6 +16,7 @@ export function coerceCell(
   cell: CellInput,
   reader: Reader,
 ): unknown {
+  if (isTooLong(cell)) throw wrongKind(name, cell, `text of at most ${longestText} characters`);
   switch (parameter.kind) {
     case 'number':
       return coerceNumber(name, parameter, cell, reader);
@@ -28,8 +29,15 @@ export function coerceCell(
     case 'date':
       return coerceDate(name, cell);
     case 'refrigerant':
-      return findRefrigerant(textOf(name, cell));
+      return findRefrigerant(textOf(name, cell), name);
   }
+}
+
+/** No reading, name or verdict is longer; looking for units in a text of 30,000 characters takes seconds. */
+const longestText = 1000;
+
+export function isTooLong(cell: CellInput): boolean {
+  return typeof cell === 'string' && cell.length > longestText;
 }
 
 /** The value of a parameter whose cell is blank: its default, or undefined. */
@@ -48,8 +56,23 @@ function coerceNumber(name: string, parameter: NumberParameter, cell: CellInput,
   else if (typeof cell === 'string')
     si = readQuantity(cell, parameter.quantity, unit, reader.atmospherePa, name);
   else throw wrongKind(name, cell, 'a number');
+  if (Math.abs(si) > largest) throw tooLarge(name, cell);
   checkLimits(name, parameter, si, cell, reader);
-  return si;
+  // -0 is 0.
+  return si + 0;
+}
+
+/** No instrument, scale or bill says more, in any unit; beyond it results leave what a number can hold. */
+const largest = 1e15;
+
+function tooLarge(name: string, cell: CellInput): CalcError {
+  const received = `"${cellText(cell)}"`;
+  return new CalcError(`${name} is too large for a reading; received ${received}`, {
+    code: 'out-of-range',
+    parameter: name,
+    received,
+    limit: `less than ${largest} in any unit`,
+  });
 }
 
 /** Conversions of a limit to another unit and back may differ in the last digits; the limit itself is allowed. */
@@ -76,12 +99,18 @@ function checkLimits(
         : '';
     throw outside(name, cell, `${say(floor)} or more`, physical);
   }
-  if (above !== undefined && si <= above) throw outside(name, cell, `more than ${say(above)}`, '');
+  if (above !== undefined && si <= above + crumb(above))
+    throw outside(name, cell, `more than ${say(above)}`, '');
   if (maximum !== undefined && si > maximum + slack * Math.max(1, Math.abs(maximum))) {
     throw outside(name, cell, `${say(maximum)} or less`, '');
   }
   if (integer && !Number.isInteger(si)) throw outside(name, cell, 'a whole number', '');
 
+  /** What a difference such as 0.3 - 0.2 - 0.1 leaves is nothing, in the unit it was read in. */
+  function crumb(si: number): number {
+    const unit = reader.units[quantity];
+    return Math.abs(toSi(fromSi(si, unit, 0) + 1e-12, unit, 0) - si);
+  }
   function say(value: number): string {
     return renderFigure({ value, quantity }, reader);
   }

@@ -1,3 +1,4 @@
+import { CalcError } from '../../src/errors.ts';
 import type { Figure, Phrase, Verdict } from '../../src/phrase.ts';
 import { fromSi } from '../../src/units/conversion.ts';
 import type { UnitSystem } from './unit-system.ts';
@@ -21,8 +22,16 @@ export function renderFigure({ value, quantity, decimals, doubt }: Figure, reade
   return `${number} ± ${fixed(halfWidth, digits)}${joined}`;
 }
 
+/** Above it figures turn into powers of ten. No reading leads there. */
+const longestFigure = 1e18;
+
 /** Fixed decimals without a minus sign in front of zero. */
 function fixed(value: number, decimals: number): string {
+  if (!(Math.abs(value) < longestFigure)) {
+    throw new CalcError('the values given lead to a figure that is too large to be written', {
+      code: 'out-of-range',
+    });
+  }
   const text = value.toFixed(decimals);
   return Number(text) === 0 ? text.replace('-', '') : text;
 }

@@ -60,12 +60,15 @@ function textOutput(text: string | Phrase, reader: Reader): string {
 
 /** Conversion leaves crumbs such as 13.999999999999998; fifteen digits are what a cell holds. */
 function numberOutput(si: number, quantity: Quantity, reader: Reader): number {
-  return Number(finite(fromSi(si, reader.units[quantity], reader.atmospherePa)).toPrecision(15));
+  return finite(Number(fromSi(si, reader.units[quantity], reader.atmospherePa).toPrecision(15)));
 }
 
 function finite(value: number): number {
   if (Number.isFinite(value)) return value;
-  throw new CalcError('the result is not a number', { code: 'no-convergence' });
+  if (Number.isNaN(value)) throw new CalcError('the result is not a number', { code: 'no-convergence' });
+  throw new CalcError('the values given lead to a result that is too large for a cell', {
+    code: 'no-convergence',
+  });
 }
 
 function isFigure(result: unknown): result is Figure {

@@ -23,6 +23,9 @@ const metric: UnitSystem = baseSystem('metric');
 
 const systems = new Map<string, UnitSystem>();
 
+/** A list longer than this names no units. */
+const mostWords = 60;
+
 /** How many different `units` texts are remembered; a worksheet uses a handful. */
 const remembered = 200;
 
@@ -47,6 +50,7 @@ function readUnitSystem(text: string): UnitSystem {
     .split(/[\s,;]+/)
     .filter((word) => word !== '');
   if (words.length === 0) return us;
+  if (words.length > mostWords) throw unknownUnits(text);
   let system: Record<Quantity, Unit> = { ...us };
   let position = 0;
   while (position < words.length) {

@@ -1,4 +1,4 @@
-import { CalcError } from '../errors.ts';
+import { CalcError, naming } from '../errors.ts';
 import { airEnthalpyJPerKg, humidityRatio } from './moist-air.ts';
 import { dryAirHeatCapacityJPerKgK, siteAirDensityKgPerM3 } from './standard-air.ts';
 import { temperatureText } from './temperature-text.ts';
@@ -57,8 +57,12 @@ export function sensibleCapacityW(reading: DryCoilReading): number {
  * @source standard air of ASHRAE Handbook Fundamentals; enthalpies by chapter 1, equation 30
  */
 export function totalCapacityW(reading: WetCoilReading): number {
-  const returnJPerKg = airEnthalpyJPerKg(returnAir(reading));
-  const supplyJPerKg = airEnthalpyJPerKg(supplyAir(reading));
+  const returnJPerKg = naming({ dry_bulb: 'return_dry_bulb', wet_bulb: 'return_wet_bulb' }, () =>
+    airEnthalpyJPerKg(returnAir(reading)),
+  );
+  const supplyJPerKg = naming({ dry_bulb: 'supply_dry_bulb', wet_bulb: 'supply_wet_bulb' }, () =>
+    airEnthalpyJPerKg(supplyAir(reading)),
+  );
   if (supplyJPerKg > returnJPerKg) {
     throw new CalcError(
       'supply air carries more heat than return air: the unit is not cooling, or the probes are swapped',

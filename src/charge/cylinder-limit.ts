@@ -35,8 +35,10 @@ export function cylinderVolumeM3(waterCapacityKg: number): number {
  * m = 0.8 x water capacity x liquid density at 77 degF / density of water
  *
  * @returns net mass [kg]
+ * @throws CalcError out-of-range for a gas without liquid at 77 degF
  */
 export function eightyPercentKg(fill: CylinderFill): number {
+  requireLiquidAt(fillTemperatureK, '77 degF', fill.refrigerant);
   const density = saturatedLiquidDensity(fill.refrigerant, fillTemperatureK);
   return fillShare * cylinderVolumeM3(fill.waterCapacityKg) * density;
 }
@@ -118,4 +120,18 @@ function densityOrNothing(refrigerant: Refrigerant, temperatureK: number): numbe
     if (error instanceof CalcError && error.code === 'out-of-range') return undefined;
     throw error;
   }
+}
+
+/** Rules for liquids say nothing about a gas above its critical temperature. @throws CalcError out-of-range, parameter refrigerant */
+export function requireLiquidAt(temperatureK: number, spelled: string, refrigerant: Refrigerant): void {
+  if (temperatureK <= refrigerant.saturation.highestTemperatureK) return;
+  throw new CalcError(
+    `refrigerant ${refrigerant.designation} is no liquid at ${spelled}: the limit of a cylinder cannot be worked out`,
+    {
+      code: 'out-of-range',
+      parameter: 'refrigerant',
+      received: refrigerant.designation,
+      limit: `a refrigerant that is liquid at ${spelled}`,
+    },
+  );
 }

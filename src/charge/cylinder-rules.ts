@@ -1,7 +1,7 @@
 import { CalcError } from '../errors.ts';
 import type { Refrigerant } from '../refrigerants/index.ts';
 import { saturationPressurePa } from '../refrigerants/index.ts';
-import { hottestK } from './cylinder-limit.ts';
+import { hottestK, requireLiquidAt } from './cylinder-limit.ts';
 import type { CylinderKind } from './cylinder-kinds.ts';
 
 /** A cylinder may see this multiple of its service pressure at 131 degF. 49 CFR 173.301a, from memory. */
@@ -77,6 +77,7 @@ function requireTestInDate({ testDue, onDate }: CylinderFacts): void {
 
 function requirePressureClass({ refrigerant, servicePressurePa }: CylinderFacts): void {
   if (servicePressurePa === undefined) return;
+  requireLiquidAt(hottestK, '131 degF', refrigerant);
   const atmospherePa = 101_325;
   const hotPa = saturationPressurePa(refrigerant, hottestK, 'bubble') - atmospherePa;
   if (hotPa <= hotPressureFactor * servicePressurePa) return;

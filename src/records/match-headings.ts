@@ -39,6 +39,9 @@ function wordsOf(table: RecordTable): Map<string, Field> {
   return words;
 }
 
+/** No declared heading with its unit is longer; looking for brackets in a text of thousands takes long. */
+const longestHeading = 300;
+
 interface Meaning {
   readonly field: Field;
   readonly unit: Unit | undefined;
@@ -50,6 +53,7 @@ function meaningOf(table: RecordTable, heading: string): Meaning | undefined {
   const words = wordsOf(table);
   const plain = words.get(foldHeading(heading));
   if (plain) return { field: plain, unit: statedByAlias(plain, heading) };
+  if (heading.length > longestHeading) return undefined;
   const bracketed = /^(.*?)\s*[([]([^()[\]]*(?:\([^()]*\))?[^()[\]]*)[)\]]\s*$/.exec(heading);
   const trailing = /^(.*?)[\s_,]+(\S+)$/.exec(heading.trim());
   for (const [match, mustBeUnit] of [

@@ -32,9 +32,10 @@ function keys(): Map<string, Refrigerant> {
 
 /**
  * The refrigerant meant by a designation or name, written loosely: "410a", "R410A", "r-410a", "HFC-32", "propane".
+ * @param parameter - what the user knows the name by
  * @throws CalcError invalid-argument with the designations that look most alike
  */
-export function findRefrigerant(designation: string): Refrigerant {
+export function findRefrigerant(designation: string, parameter = 'refrigerant'): Refrigerant {
   const known = seen.get(designation);
   if (known !== undefined) return known;
   const found = keys().get(designationKey(designation));
@@ -47,9 +48,9 @@ export function findRefrigerant(designation: string): Refrigerant {
       near.length > 0
         ? `did you mean ${near.join(' or ')}?`
         : `one of the ${refrigerants().length} listed, such as R-410A`;
-    throw new CalcError(`refrigerant "${designation}" is not known; ${limit}`, {
+    throw new CalcError(`${parameter} "${designation}" is not known; ${limit}`, {
       code: 'invalid-argument',
-      parameter: 'refrigerant',
+      parameter,
       received: designation,
       limit,
     });

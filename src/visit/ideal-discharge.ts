@@ -1,4 +1,4 @@
-import { CalcError } from '../errors.ts';
+import { CalcError, naming } from '../errors.ts';
 import type { Refrigerant } from '../refrigerants/index.ts';
 import { enthalpyPastSaturation, saturationTemperatureK, singlePhaseDensity } from '../refrigerants/index.ts';
 import { compressionRatio } from './compression-ratio.ts';
@@ -39,7 +39,9 @@ export function idealDischargeK(states: CompressionStates): number {
       limit: 'above 0 to 100 %',
     });
   }
-  const dewK = saturationTemperatureK(refrigerant, suctionPa, 'dew');
+  const dewK = naming({ pressure: 'suction_pressure' }, () =>
+    saturationTemperatureK(refrigerant, suctionPa, 'dew'),
+  );
   if (suctionTemperatureK < dewK) {
     throw new CalcError('suction_line is below the dew point at suction_pressure: not all vapor', {
       code: 'out-of-range',
@@ -47,7 +49,26 @@ export function idealDischargeK(states: CompressionStates): number {
       limit: 'the dew point at suction_pressure or more',
     });
   }
-  const growth = Math.log(compressionRatio({ suctionPa, dischargePa })) / steps;
+  const ratio = compressionRatio({ suctionPa, dischargePa });
+  try {
+    return naming({ pressure: 'discharge_pressure' }, () => compressedK(states, ratio));
+  } catch (error) {
+    throw onTheWay(error);
+  }
+}
+
+/** Past the suction the temperatures are ours, not the user's: what is wrong with one is said of the pressure it belongs to. */
+function onTheWay(error: unknown): unknown {
+  if (!(error instanceof CalcError) || error.parameter !== 'temperature') return error;
+  return new CalcError(`discharge_pressure is out of reach: on the way there the ${error.message}`, {
+    code: error.code,
+    parameter: 'discharge_pressure',
+  });
+}
+
+function compressedK(states: CompressionStates, ratio: number): number {
+  const { refrigerant, suctionPa, suctionTemperatureK, dischargePa, efficiency } = states;
+  const growth = Math.log(ratio) / steps;
   let temperatureK = suctionTemperatureK;
   let workJPerKg = 0;
   for (let step = 0; step < steps; step += 1) {

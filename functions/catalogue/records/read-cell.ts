@@ -2,7 +2,7 @@ import { CalcError } from '../../../src/errors.ts';
 import type { Field, FieldValue } from '../../../src/records/index.ts';
 import type { CellInput } from '../../runtime/cells.ts';
 import { HostError } from '../../runtime/cells.ts';
-import { coerceCell } from '../../runtime/coerce.ts';
+import { coerceCell, isTooLong } from '../../runtime/coerce.ts';
 import type { ScalarParameter } from '../../runtime/define.ts';
 import type { Reader } from '../../runtime/render.ts';
 
@@ -23,7 +23,7 @@ export function readRecordCell(field: Field, cell: CellInput, reader: Reader): F
   }
   if (field.kind === 'text' || field.kind === 'link') return textOf(cell);
   if (field.kind === 'dateTime') return momentOf(field, cell, reader);
-  if (field.numbered !== undefined && typeof cell === 'string') {
+  if (field.numbered !== undefined && typeof cell === 'string' && !isTooLong(cell)) {
     const numbered = numberedChoice(field.numbered, cell);
     if (numbered !== undefined) return numbered;
   }

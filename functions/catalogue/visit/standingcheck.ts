@@ -1,3 +1,4 @@
+import { naming } from '../../../src/errors.ts';
 import { standingCheck } from '../../../src/visit/standing-check.ts';
 import { fahrenheitDifferenceK, minutesS } from '../../../src/units/trade.ts';
 import { defineFunction } from '../../runtime/define.ts';
@@ -65,13 +66,15 @@ export const standingcheck = defineFunction({
     },
   ],
   compute: (args, { atmospherePa }) =>
-    standingCheck({
-      refrigerant: args.refrigerant,
-      pressurePa: args.pressure,
-      ambientTemperatureK: args.ambient_temperature,
-      offS: args.off_minutes,
-      partsSpreadK: args.parts_spread,
-      atmospherePa,
-      accuracy: { gaugePa: args.gauge_accuracy, probeK: args.probe_accuracy },
-    }),
+    naming({ temperature: 'ambient_temperature' }, () =>
+      standingCheck({
+        refrigerant: args.refrigerant,
+        pressurePa: args.pressure,
+        ambientTemperatureK: args.ambient_temperature,
+        offS: args.off_minutes,
+        partsSpreadK: args.parts_spread,
+        atmospherePa,
+        accuracy: { gaugePa: args.gauge_accuracy, probeK: args.probe_accuracy },
+      }),
+    ),
 });
