@@ -7,3 +7,4 @@ import './onlyoffice/build.ts';
 import './libreoffice/build.ts';
 import './sql/build.ts';
 import './guide/build.ts';
+import './guides/build.ts';

@@ -16,7 +16,7 @@ export interface ProvenanceEntry {
 }
 
 /** Folders that hold figures. Other folders hold programs, with single figures beside their use. */
-const figureFolders = ['src/data', 'tests/standards', 'tests/golden', 'sample-workbooks'];
+const figureFolders = ['src/data', 'tests/standards', 'tests/golden', 'sample-workbooks', 'manifest/guides'];
 const figureFiles =
   /\.(csv|json|bib|xlsx|png|txt)$|^src\/data\/[^/]+\/[^/]+\.ts$|^src\/data\/(packed|provenance)\.ts$/;
 const programs = /^src\/data\/tools\/.*\.(ts|py)$/;

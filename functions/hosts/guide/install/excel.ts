@@ -12,15 +12,16 @@ export const excelBody = html`<p>
       <code>https://tools.example.org/ouncewise</code>. Any server that hands out files will do.
     </li>
     <li>
-      With Node 20 or later, in the Ouncewise folder, run
+      Take the folder <code>add-in</code> from the zip for Excel. In its files <code>manifest.xml</code>,
+      <code>functions.html</code> and <code>functions.json</code> replace every
+      <code>https://localhost:3443</code> by your address, with a text editor. Or have it done: with Node 20
+      or later, in the folder of the zip for the command line, run
       ${commands(
-        'npm ci',
-        'npm run build',
-        'node dist/command-line/ouncewise.js bundle office --base-url https://tools.example.org/ouncewise -o output/office',
+        'node dist/command-line/ouncewise.js bundle office --base-url https://tools.example.org/ouncewise -o add-in',
       )}
     </li>
     <li>
-      Copy everything in <code>output/office</code> to that address. Open
+      Copy everything in <code>add-in</code> to that address. Open
       <code>https://tools.example.org/ouncewise/guide/index.html</code> in a browser: you should see the list
       of functions.
     </li>
@@ -73,10 +74,10 @@ export const excelBody = html`<p>
   </p>
   <ol class="steps">
     <li>
-      Run
+      In the folder of the zip for the command line, run
       ${commands(
-        'node dist/command-line/ouncewise.js bundle office --base-url https://localhost:3443 -o output/office',
-        'node dist/command-line/ouncewise.js bundle office --serve output/office --cert localhost.pem --key localhost-key.pem --port 3443',
+        'node dist/command-line/ouncewise.js bundle office --base-url https://localhost:3443 -o add-in',
+        'node dist/command-line/ouncewise.js bundle office --serve add-in --cert localhost.pem --key localhost-key.pem --port 3443',
       )}
     </li>
     <li>

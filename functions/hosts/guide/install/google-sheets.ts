@@ -6,8 +6,8 @@ export const googleSheetsBody = html`<p>
   </p>
   <ol class="steps">
     <li>
-      Open the file <code>dist/apps-script/ouncewise.gs</code> with a text editor, select everything and copy
-      it. It is one long file; that is as it should be.
+      Open the file <code>ouncewise.gs</code> (it is in the zip for Google Sheets) with a text editor, select
+      everything and copy it. It is one long file; that is as it should be.
     </li>
     <li>
       Open your spreadsheet. Choose <b>Extensions</b>, then <b>Apps Script</b>. A page with an editor opens.

@@ -10,9 +10,9 @@ export const libreofficeBody = html`<p>
       Node project.
     </li>
     <li>
-      Close LibreOffice. Double-click <code>ouncewise.oxt</code> (it is in <code>dist/libreoffice</code>), or
-      in LibreOffice choose <b>Tools</b>, <b>Extensions</b> (older: Extension Manager), <b>Add</b>, and pick
-      the file.
+      Close LibreOffice. Double-click <code>ouncewise.oxt</code> (it is in the zip for LibreOffice), or in
+      LibreOffice choose <b>Tools</b>, <b>Extensions</b> (older: Extension Manager), <b>Add</b>, and pick the
+      file.
     </li>
     <li>
       Start LibreOffice Calc again and type <code>=OUNCE.SATTEMP("R-22";68.5)</code> into a cell. It shows 40

@@ -5,8 +5,8 @@ export const onlyofficeBody = html`<p>
   </p>
   <ol class="steps">
     <li>
-      Open the file <code>dist/onlyoffice/ouncewise-onlyoffice.js</code> with a text editor, select everything
-      and copy it.
+      Open the file <code>ouncewise-onlyoffice.js</code> (it is in the zip for ONLYOFFICE) with a text editor,
+      select everything and copy it.
     </li>
     <li>Open your spreadsheet in ONLYOFFICE. On the <b>View</b> tab choose <b>Macros</b>.</li>
     <li>In the part <b>Custom functions</b> choose <b>+</b>. A new entry with a few lines opens.</li>
