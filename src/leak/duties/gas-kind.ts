@@ -1,7 +1,11 @@
 import type { Refrigerant } from '../../refrigerants/index.ts';
 
+/**
+ * Gases of the ozone laws: CFCs, HCFCs and blends with them. An unsaturated HCFO depletes a trace as well, but stands with
+ * the fluorinated gases: Annex II of Regulation (EU) 2024/573; it is on no list of 40 CFR 82 (both from memory).
+ */
 export function isOzoneDepleting(refrigerant: Refrigerant): boolean {
-  return refrigerant.odp > 0;
+  return refrigerant.odp > 0 && refrigerant.type !== 'HCFO';
 }
 
 /** A gas without fluorine and chlorine: hydrocarbons, carbon dioxide. */

@@ -1,7 +1,7 @@
 import { figure, phrase } from '../../phrase.ts';
 import { dayOf } from './duty.ts';
 import type { DutyQuestion, EquipmentUse, Rule } from './duty.ts';
-import { gwpUnitedStates, isFlammable, isNatural, isOzoneDepleting } from './gas-kind.ts';
+import { gwpUnitedStates, isFlammable, isNatural, isOnlyHfo, isOzoneDepleting } from './gas-kind.ts';
 
 const poundKg = 0.453_592_37;
 
@@ -156,6 +156,7 @@ const leakRepairHfc: Rule = {
     if (
       isNatural(refrigerant) ||
       isOzoneDepleting(refrigerant) ||
+      isOnlyHfo(refrigerant) ||
       (gwp !== undefined && gwp <= hfcScopeGwp)
     ) {
       return {
