@@ -33,7 +33,10 @@ export function rowsOf(file: string, bytes: Uint8Array, units: UnitSystem): Read
       remarks.push(`${text}; the first one is read`);
     }
     const sheet = sheets.find(({ name }) => name === from.sheetName);
-    if (sheet !== undefined) rows.push(...readRows(file, sheet, from, sheet.name === ''));
+    if (sheet !== undefined) {
+      // Not spread into one call: two hundred thousand arguments are more than the stack holds.
+      for (const row of readRows(file, sheet, from, sheet.name === '')) rows.push(row);
+    }
   }
   return { rows, remarks };
 }

@@ -1,5 +1,6 @@
 import { cellAddress, quoteSheetName } from './address.ts';
 import type { Sheet } from './sheet.ts';
+import { requireArea } from './too-large.ts';
 import type { CellValue, Matrix } from './values.ts';
 
 /** A rectangle of cells on one sheet, corners included. */
@@ -38,6 +39,7 @@ export class Reference {
   toMatrix(rowCount: number, columnCount: number): Matrix {
     const bottom = Math.max(this.top, Math.min(this.bottom, rowCount - 1));
     const right = Math.max(this.left, Math.min(this.right, columnCount - 1));
+    requireArea(bottom - this.top + 1, right - this.left + 1);
     const matrix: Matrix = [];
     for (let row = this.top; row <= bottom; row++) {
       const line: CellValue[] = [];
@@ -52,14 +54,8 @@ export class Reference {
     const { columns } = this.sheet;
     const right = Math.min(this.right, columns.length - 1);
     for (let column = this.left; column <= right; column++) {
-      const values = columns[column];
-      if (values === undefined) continue;
-      const bottom = Math.min(this.bottom, values.length - 1);
-      for (let row = this.top; row <= bottom; row++) {
-        const value = values[row];
-        if (value === undefined || value === null) continue;
-        if (visit(value, row, column) === true) return true;
-      }
+      if (this.sheet.visitColumn(column, this, (value, row) => visit(value, row, column) === true))
+        return true;
     }
     return false;
   }

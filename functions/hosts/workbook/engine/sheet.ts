@@ -6,6 +6,9 @@ export type ValueColumn = (CellValue | undefined)[];
 /** Formula cells of one column by row. */
 export type FormulaColumn = (FormulaCell | undefined)[];
 
+/** With so many rows for each filled one, going from one to the next is the quicker way. */
+const sparse = 64;
+
 /** One worksheet: values and formulas column by column, because criteria, lookups and sums walk down columns. */
 export class Sheet {
   readonly name: string;
@@ -13,6 +16,8 @@ export class Sheet {
   readonly index: number;
   readonly columns: (ValueColumn | undefined)[] = [];
   readonly formulas: (FormulaColumn | undefined)[] = [];
+  /** Places of each column that were ever filled, at most. */
+  readonly #filled: number[] = [];
   /** Rows and columns hidden by the user or a filter; SUBTOTAL and AGGREGATE look here. */
   readonly hiddenRows = new Set<number>();
   readonly filteredRows = new Set<number>();
@@ -39,8 +44,38 @@ export class Sheet {
       this.columns[column] = values;
     }
     if (value === null && row >= values.length) return;
+    if (values[row] === undefined) this.#filled[column] = (this.#filled[column] ?? 0) + 1;
     values[row] = value;
     this.#touch(row, column);
+  }
+
+  /**
+   * Visits the rows of a column that hold something until the visitor answers true. A column in which only the last of a
+   * million rows is filled costs one step.
+   */
+  visitColumn(
+    column: number,
+    rows: { readonly top: number; readonly bottom: number },
+    visit: (value: Exclude<CellValue, null>, row: number) => boolean,
+  ): boolean {
+    const values = this.columns[column];
+    if (values === undefined) return false;
+    const { top } = rows;
+    const bottom = Math.min(rows.bottom, values.length - 1);
+    if (bottom - top > sparse * (this.#filled[column] ?? 0)) {
+      for (const key of Object.keys(values)) {
+        const row = Number(key);
+        const value = values[row];
+        if (row < top || row > bottom || value === undefined || value === null) continue;
+        if (visit(value, row)) return true;
+      }
+      return false;
+    }
+    for (let row = top; row <= bottom; row++) {
+      const value = values[row];
+      if (value !== undefined && value !== null && visit(value, row)) return true;
+    }
+    return false;
   }
 
   formula(row: number, column: number): FormulaCell | undefined {

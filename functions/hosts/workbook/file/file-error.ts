@@ -16,7 +16,18 @@ export class FileError extends Error {
   readonly code: FileErrorCode;
 
   constructor(code: FileErrorCode, message: string) {
-    super(message);
+    super(printable(message));
     this.code = code;
   }
+}
+
+/** Longest piece of what a file says that is repeated to people. */
+const longest = 600;
+
+/** A message may quote a part name or a cell of a hostile file, which must not steer the terminal or fill it. */
+function printable(message: string): string {
+  const short =
+    message.length > longest ? `${message.slice(0, longest - 200)} ... ${message.slice(-150)}` : message;
+  // eslint-disable-next-line no-control-regex -- these are the ones to be taken out
+  return short.replace(/[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]+/g, '?');
 }

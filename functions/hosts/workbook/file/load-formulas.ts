@@ -15,8 +15,13 @@ interface SharedFormula {
   readonly compiled: CompiledFormula;
 }
 
-/** Largest area an array formula of a file may claim; a larger one is kept as it was saved. */
-const arrayLimit = 2_000_000;
+/** What the array formulas of a workbook may claim together. */
+export interface ArrayBudget {
+  cells: number;
+}
+
+/** Cells that array formulas of a file may claim in all; those beyond are kept as they were saved. */
+export const arrayCellLimit = 1_000_000;
 
 /** Puts the formulas of one sheet into the workbook as they are met in the file. */
 export class FormulaLoader {
@@ -24,8 +29,10 @@ export class FormulaLoader {
   readonly #sheet: Sheet;
   readonly #shared = new Map<string, SharedFormula>();
   readonly #arrays: FormulaCell[] = [];
+  readonly #budget: ArrayBudget;
 
-  constructor(workbook: Workbook, sheet: Sheet) {
+  constructor(workbook: Workbook, sheet: Sheet, budget: ArrayBudget) {
+    this.#budget = budget;
     this.#workbook = workbook;
     this.#sheet = sheet;
   }
@@ -57,13 +64,15 @@ export class FormulaLoader {
     const area = formula.area ?? { top: row, left: column, bottom: row, right: column };
     const height = area.bottom - row + 1;
     const width = area.right - column + 1;
-    if (height < 1 || width < 1 || height * width > arrayLimit) {
+    if (height < 1 || width < 1 || height * width > this.#budget.cells) {
       this.#keep(cell, formula.text, saved, {
         kind: 'unsupported',
-        message: 'the area of the array formula is too large or does not start at its cell',
+        message:
+          'the area of the array formula does not start at its cell, or is too large together with those before it',
       });
       return;
     }
+    this.#budget.cells -= height * width;
     const shape: ResultShape = cell.isDynamic ? 'spill' : 'fixed';
     const anchor = workbook.setFormula(sheet, row, column, formula.text, { shape, height, width, saved });
     if (anchor.kept === undefined && height * width > 1) this.#arrays.push(anchor);

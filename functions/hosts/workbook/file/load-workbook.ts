@@ -7,12 +7,13 @@ import type { WorkbookOptions } from '../engine/workbook.ts';
 import type { CellValue } from '../engine/values.ts';
 import { valueOf } from './cell-value.ts';
 import { FileError } from './file-error.ts';
+import type { ArrayBudget } from './load-formulas.ts';
 import type { ReadLimits } from './limits.ts';
 import { usualLimits } from './limits.ts';
 import { readPart, readRelationships, workbookPart } from './package-parts.ts';
 import { documentKind, openContainer } from './recognize.ts';
 import { readSharedStrings } from './shared-strings.ts';
-import { FormulaLoader } from './load-formulas.ts';
+import { arrayCellLimit, FormulaLoader } from './load-formulas.ts';
 import { readSheetPart } from './sheet-part.ts';
 import type { CellSpot } from './sheet-part.ts';
 import { readDateStyles } from './styles.ts';
@@ -90,8 +91,9 @@ export function loadWorkbook(
   const present = worksheets.filter((worksheet) => worksheet !== undefined);
   for (const worksheet of present) loadTables(archive, workbook, worksheet);
   const budget = { cells: limits.cells };
+  const arrays = { cells: arrayCellLimit };
   const sheets = present.map(({ sheet, part: sheetPart }) =>
-    loadSheet({ archive, workbook, sheet, part: sheetPart, strings, dateStyles, budget }),
+    loadSheet({ archive, workbook, sheet, part: sheetPart, strings, dateStyles, budget, arrays }),
   );
   return { workbook, archive, sheets };
 }
@@ -112,14 +114,15 @@ function loadSheet(work: {
   strings: readonly string[];
   dateStyles: readonly boolean[];
   budget: { cells: number };
+  arrays: ArrayBudget;
 }): LoadedSheet {
-  const { archive, workbook, sheet, part, strings, dateStyles, budget } = work;
+  const { archive, workbook, sheet, part, strings, dateStyles, budget, arrays } = work;
   const bytes = archive.read(part);
   const text = decodeXml(bytes, part);
   const isUtf8 = bytes[0] !== 0xff && bytes[0] !== 0xfe;
   const cached: CachedCell[] = [];
   const dateRows: (Set<number> | undefined)[] = [];
-  const formulas = new FormulaLoader(workbook, sheet);
+  const formulas = new FormulaLoader(workbook, sheet, arrays);
   const summary = readSheetPart(text, part, budget.cells, {
     cell(cell) {
       const { row, column, spot } = cell;

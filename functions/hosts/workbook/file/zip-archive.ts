@@ -7,6 +7,9 @@ import type { ZipEntry } from './zip-directory.ts';
 
 /** More than this is impossible for deflate (RFC 1951): 258 bytes from two bits. */
 const bestRatio = 1032;
+/** Sheets of real workbooks unpack to less than 50 times their size; beyond this a large part is made to fill memory. */
+const bombRatio = 200;
+const bombBytes = 16 * 2 ** 20;
 const localHeaderSize = 30;
 
 /** A zip file in memory. Entries are unpacked when asked for; a changed copy keeps all other entries byte for byte. */
@@ -46,6 +49,12 @@ export class ZipArchive {
     if (entry === undefined) throw new FileError('corrupt', `the part ${name} is missing`);
     const { size, packedSize, dataStart, method } = entry;
     this.#unpacked += size;
+    if (size > bombBytes && size > packedSize * bombRatio) {
+      throw new FileError(
+        'too-large',
+        `the part ${name} would unpack to ${Math.round(size / packedSize)} times its size, which no workbook does`,
+      );
+    }
     if (size > this.#limits.partBytes || this.#unpacked > this.#limits.totalBytes) {
       throw new FileError('too-large', `the part ${name} would unpack to more than this program accepts`);
     }

@@ -1,6 +1,7 @@
 import type { Contents } from '../operand.ts';
 import { isMatrix } from '../operand.ts';
 import { shownPart } from '../formula-cell.ts';
+import { requireArea } from '../too-large.ts';
 import type { CellValue, Matrix } from '../values.ts';
 import { notAvailable } from '../values.ts';
 
@@ -28,6 +29,7 @@ export function buildMatrix(
   columns: number,
   at: (row: number, column: number) => CellValue,
 ): Matrix {
+  requireArea(rows, columns);
   const matrix: Matrix = [];
   for (let row = 0; row < rows; row++) {
     const line: CellValue[] = [];

@@ -18,6 +18,8 @@ export interface Compilation {
   names: ReadonlyMap<string, number>;
   slotCount: number;
   isVolatile: boolean;
+  /** Defined names met so far, those behind other names included. */
+  nameSteps: number;
 }
 
 /** How parts of a formula are compiled; handed to the special forms so that they can compile their own arguments. */

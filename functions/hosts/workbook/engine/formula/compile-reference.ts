@@ -9,6 +9,8 @@ import { resolvePattern } from './read-reference.ts';
 import { tablePattern } from './table-reference.ts';
 import { Reference } from '../reference.ts';
 
+const nameStepLimit = 10_000;
+
 /** A cell, range, table part or name as an operand; what it reads is noted in the compilation. */
 export function compileReference(compiler: Compiler, node: ReferenceIdentifier): Evaluate {
   if (node.kind === 'table') return compileTablePart(compiler, node.value);
@@ -110,6 +112,14 @@ function compileName(compiler: Compiler, text: string): Evaluate {
     return 'onlyOwnRow' in part ? referenceTo(compiler, part.pattern) : () => part;
   }
   if (defined.problem !== undefined) throw new FormulaProblem(defined.problem.kind, defined.problem.message);
+  // Thirty names that each stand for the next one twice would be worked out a billion times.
+  compilation.nameSteps += 1 + (defined.nameSteps ?? 0);
+  if (compilation.nameSteps > nameStepLimit) {
+    throw new FormulaProblem(
+      'unsupported',
+      `the names in the formula lead to more than ${nameStepLimit} others`,
+    );
+  }
   compilation.reads.push(...defined.reads);
   compilation.isVolatile ||= defined.isVolatile;
   return (place) => {

@@ -39,6 +39,7 @@ export function compileFormula(formula: string, place: FormulaPlace): CompiledFo
     names: new Map(),
     slotCount: 0,
     isVolatile: false,
+    nameSteps: 0,
   };
   try {
     const evaluate = compilerFor(compilation).operand(parseFormula(formula), place.whole);
@@ -46,6 +47,7 @@ export function compileFormula(formula: string, place: FormulaPlace): CompiledFo
       evaluate,
       reads: distinct(compilation.reads),
       isVolatile: compilation.isVolatile,
+      nameSteps: compilation.nameSteps,
       problem: undefined,
     };
   } catch (problem) {

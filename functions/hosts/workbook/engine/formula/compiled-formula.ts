@@ -39,6 +39,8 @@ export interface CompiledFormula {
   readonly reads: readonly ReferencePattern[];
   /** Must be worked out in every run: the clock, chance, or references that are only known while working it out. */
   readonly isVolatile: boolean;
+  /** Defined names it leads to, those behind other names included; none when absent. */
+  readonly nameSteps?: number;
   /** Why it cannot be worked out here; its cell keeps its value. */
   readonly problem: KeptReason | undefined;
 }

@@ -1,6 +1,7 @@
 import { toNumber, toText } from '../coerce.ts';
 import { compareValues, nearlyEqual } from '../compare.ts';
 import type { DateSystem } from '../serial-date.ts';
+import { limitedText } from '../text-limit.ts';
 import type { CellValue } from '../values.ts';
 import { CellError, divisionByZero, numberError } from '../values.ts';
 
@@ -52,7 +53,7 @@ export const binaryOperations: ReadonlyMap<string, BinaryOperation> = new Map([
       const first = toText(left);
       if (typeof first !== 'string') return first;
       const second = toText(right);
-      return typeof second === 'string' ? first + second : second;
+      return typeof second === 'string' ? limitedText(first + second) : second;
     },
   ],
   ['=', comparison((order) => order === 0)],

@@ -3,6 +3,8 @@ import type { Place } from '../formula/compiled-formula.ts';
 import { toText } from '../coerce.ts';
 import type { Operand } from '../operand.ts';
 import { parseNumber } from '../text-number.ts';
+import { limitedText as limited, textLimit } from '../text-limit.ts';
+import { requireArea } from '../too-large.ts';
 import { numberText } from '../number-text.ts';
 import type { CellValue } from '../values.ts';
 import { CellError, notAvailable, valueError } from '../values.ts';
@@ -11,13 +13,6 @@ import { visitValues } from './numbers-in.ts';
 import { roundHalfUp } from './rounding.ts';
 import { placed, pure, repeated } from './standard-function.ts';
 import type { FunctionTable } from './standard-function.ts';
-
-/** Longest text a cell can hold. */
-export const textLimit = 32_767;
-
-function limited(text: string): CellValue {
-  return text.length > textLimit ? valueError : text;
-}
 
 function joined(operands: readonly Operand[], separator: string, skipEmpty: boolean): CellValue {
   const parts: string[] = [];
@@ -38,6 +33,7 @@ function visitAll(operand: Operand, visit: (value: CellValue) => void): void {
     const { sheet } = operand;
     const bottom = Math.min(operand.bottom, Math.max(sheet.rowCount - 1, operand.top));
     const right = Math.min(operand.right, Math.max(sheet.columnCount - 1, operand.left));
+    requireArea(bottom - operand.top + 1, right - operand.left + 1);
     for (let row = operand.top; row <= bottom; row++) {
       for (let column = operand.left; column <= right; column++) visit(sheet.value(row, column));
     }
@@ -94,7 +90,11 @@ function search(wanted: string, text: string, start: number | undefined): Operan
 
 function substitute(text: string, old: string, fresh: string, which: number | undefined): Operand {
   if (old === '') return text;
-  if (which === undefined) return limited(text.replaceAll(old, fresh));
+  if (which === undefined) {
+    const places = text.split(old).length - 1;
+    if (text.length + places * (fresh.length - old.length) > textLimit) return valueError;
+    return text.replaceAll(old, fresh);
+  }
   if (which < 1) return valueError;
   let at = -1;
   for (let count = 0; count < Math.trunc(which); count++) {
