@@ -241,7 +241,8 @@ function withReceived(
   if (error instanceof HostError || error.parameter === undefined || error.received !== undefined)
     return error;
   const index = declaration.parameterNames.indexOf(error.parameter);
-  const cell = index < 0 ? undefined : at(index);
+  // A whole range stands at fault as a whole; its cell in this place means nothing.
+  const cell = isScalar(declaration.parameters[error.parameter]) ? at(index) : undefined;
   if (isBlank(cell) || error.code === 'refused') return error;
   const received = typeof cell === 'string' ? `"${cell}"` : cellText(cell);
   const { code, parameter, limit } = error;

@@ -1,11 +1,16 @@
 /** Family prefixes that may stand in front of the number: "HFC-32", "R 32", "hcfo-1233zd(E)". */
 const prefix = /^(?:hcfo|hcfc|cfc|hfc|hfo|pfc|hc|fc|r)(?=\d)/;
 
+/** Spaces, seen or not, hyphens and brackets. Other signs mean something else: "=1+1" is not R-11, 2.2 is not R-22. */
+const separators = /[\s\u200b\ufeff\u00ad\u2010-\u2015_()[\]-]/g;
+
 /** What is left of a designation when case, spaces, hyphens, brackets and the family prefix are ignored. */
 export function designationKey(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/[^a-z0-9]/g, '')
+  const bare = text.trim().toLowerCase();
+  // Nothing stands in front of a hyphen: a number below zero.
+  if (/^[-\u2010-\u2015]/.test(bare)) return '';
+  return bare
+    .replace(separators, '')
     .replace(/^refrigerant/, '')
     .replace(prefix, '');
 }

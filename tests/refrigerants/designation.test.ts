@@ -21,6 +21,9 @@ describe('findRefrigerant', () => {
     ['CO2', 'R-744'],
     ['carbon dioxide', 'R-744'],
     ['HFO-1234yf', 'R-1234yf'],
+    ['R\u2011410A', 'R-410A'],
+    ['R-410\u200bA\u00a0', 'R-410A'],
+    ['1,1-difluoroethane', 'R-152a'],
     ['R1234ze', 'R-1234ze(E)'],
     ['r-1234ze(e)', 'R-1234ze(E)'],
     ['HCFO-1233zd(E)', 'R-1233zd(E)'],
@@ -57,9 +60,12 @@ describe('findRefrigerant', () => {
     expect(error.message).toContain(text);
   });
 
-  it.each(['', '   ', 'water', 'R-', 'xyz'])('refuses "%s"', (text) => {
-    expect(failure(text).code).toBe('invalid-argument');
-  });
+  it.each(['', '   ', 'water', 'R-', 'xyz', '=1+1', '-22', '2.2', 'R-4.10A', '2*2', '22 psig'])(
+    'refuses "%s"',
+    (text) => {
+      expect(failure(text).code).toBe('invalid-argument');
+    },
+  );
 });
 
 function failure(text: string): CalcError {

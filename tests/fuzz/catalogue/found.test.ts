@@ -62,6 +62,9 @@ const found: readonly (readonly [
   ],
   ['a return wet bulb above dry bulb', 'TOTALCAPACITY', [320, 60, 67, 50, 45], 'refused', 'return_wet_bulb'],
   ['a supply wet bulb above dry bulb', 'TOTALCAPACITY', [320, 80, 67, 50, 58], 'refused', 'supply_wet_bulb'],
+  ['a formula as a gas', 'SATTEMP', ['=1+1', 62], 'invalid-argument', 'refrigerant'],
+  ['a number below zero as a gas', 'SATTEMP', [-22, 62], 'invalid-argument', 'refrigerant'],
+  ['a number with decimals as a gas', 'SATTEMP', [2.2, 62], 'invalid-argument', 'refrigerant'],
   [
     'a second gas nobody knows',
     'CYLINDERLIMIT',
