@@ -51,7 +51,9 @@ export function packedPaths(root: string): readonly string[] {
 }
 
 function packageFiles(root: string): Files {
-  const paths = packedPaths(root).filter((path) => !path.startsWith('dist/guides/') && !(path in papers));
+  // INSTALL.html and the guides as pages stand in for what is written for readers of the source.
+  const instead = /^(README\.md$|manifest\/guides\/)/;
+  const paths = packedPaths(root).filter((path) => !instead.test(path) && !(path in papers));
   return Object.fromEntries(paths.map((path) => [path, read(root, path)]));
 }
 

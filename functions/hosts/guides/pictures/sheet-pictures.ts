@@ -6,7 +6,7 @@ import { join } from 'node:path';
 interface SheetPicture {
   readonly name: string;
   readonly workbook: string;
-  /** Words that stand on the printed page of this sheet and on none before it. */
+  /** Words that stand on the printed page of this sheet and on no other. */
   readonly words: RegExp;
   /** Of the printed page, from its left upper corner [px at 84 dots per inch]. */
   readonly cut: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
@@ -17,8 +17,8 @@ const pictures: readonly SheetPicture[] = [
   {
     name: 'sheet-visit-card',
     workbook: 'visit-log.xlsx',
-    words: /Visit card[\s\S]*Before and after/,
-    cut: { x: 45, y: 30, width: 625, height: 680 },
+    words: /Customer: I have seen/,
+    cut: { x: 50, y: 30, width: 620, height: 845 },
   },
   {
     name: 'sheet-fleet',
@@ -53,12 +53,14 @@ export function takeSheetPictures(samples: string, folder: string): void {
     for (const { name, workbook, words, cut } of pictures) {
       const pdf = join(work, workbook.replace(/\.xlsx$/, '.pdf'));
       const printed = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' }).split('\f');
-      const page = printed.findIndex((text) => words.test(text)) + 1;
-      if (page === 0) throw new Error(`no printed page of ${workbook} reads like ${String(words)}`);
+      const pages = printed.flatMap((text, index) => (words.test(text) ? [index + 1] : []));
+      const [page] = pages;
+      if (page === undefined || pages.length > 1)
+        throw new Error(`${String(pages.length)} printed pages of ${workbook} read like ${String(words)}`);
       const { x, y, width, height } = cut;
       const area = ['-x', x, '-y', y, '-W', width, '-H', height];
-      const pages = ['-f', page, '-l', page, '-singlefile', '-r', dotsPerInch];
-      execFileSync('pdftoppm', ['-png', ...[...pages, ...area].map(String), pdf, join(folder, name)]);
+      const sheet = ['-f', page, '-l', page, '-singlefile', '-r', dotsPerInch];
+      execFileSync('pdftoppm', ['-png', ...[...sheet, ...area].map(String), pdf, join(folder, name)]);
     }
   } finally {
     rmSync(work, { recursive: true, force: true });
