@@ -207,6 +207,9 @@ export interface Calls {
   /** Copies cells with their formulas, which move along. */
   copy(fromSheet: number, from: Area, to: Area, gaze: Gaze): View;
   addRows(row: number, count: number, gaze: Gaze): View;
+  deleteRows(row: number, count: number, gaze: Gaze): View;
+  /** Pixels; columns include their ends. */
+  setWidths(from: number, to: number, pixels: number, gaze: Gaze): View;
   undo(gaze: Gaze): View;
   redo(gaze: Gaze): View;
   charts(sheet: number, row: number): CurveCharts;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { LogSession } from '../../../functions/hosts/page/worker/log-session.ts';
-import type { CellStep } from '../../../functions/hosts/page/worker/log-session.ts';
+import type { CellStep } from '../../../functions/hosts/page/worker/log-steps.ts';
 import { openLog } from '../../../functions/hosts/page/worker/open-log.ts';
 import { extendTable } from '../../../functions/hosts/workbook/file/extend-table.ts';
 import { fileWith } from '../../../functions/hosts/workbook/file/save-edited.ts';

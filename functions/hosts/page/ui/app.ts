@@ -4,8 +4,10 @@ import { cautions } from '../../guide/cautions.ts';
 import { columnLetters, parseArea } from '../../workbook/engine/address.ts';
 import type { Gaze, LogInfo, Spot, View } from '../protocol.ts';
 import { CellLooks } from './cell-looks.ts';
+import { openCellMenu } from './cell-menu.ts';
 import { paintCharts } from './chart-drawing.ts';
 import { Clipboard } from './clipboard.ts';
+import { sizeByPointer, sizeByStep } from './column-sizing.ts';
 import { Editor } from './editor.ts';
 import { element, part } from './element.ts';
 import { Grid } from './grid.ts';
@@ -56,13 +58,18 @@ export class App {
     this.grid.onGaze = () => this.look();
     this.grid.onPaint = () => this.editor.follow();
     giveHands(this.grid, this.editor, {
-      clear: () => void this.act((gaze) => worker.ask('clear', this.grid.selection, gaze)),
+      clear: () => void this.clear(),
+      addRows: () => void this.addRow(),
+      deleteRows: () => void this.deleteRows(),
+      size: (step) => sizeByStep(this.grid, step, (...sizes) => void this.setWidths(...sizes)),
+      menu: (at) => openCellMenu(this, at),
       fillDown: () => void this.fillDown(),
       undo: () => void this.act((gaze) => worker.ask('undo', gaze)),
       redo: () => void this.act((gaze) => worker.ask('redo', gaze)),
       follow: (spot) => this.#follow(spot),
       hasChoices: () => (this.view?.inHand.choices.length ?? 0) > 0,
     });
+    sizeByPointer(this.grid, (...sizes) => void this.setWidths(...sizes));
     void worker.ask('functions').then((functions) => suggestions.setFunctions(functions));
     part('cautions').replaceChildren(...cautions.map((line) => element('li', {}, line)));
     part('choices').addEventListener('click', () => this.editor.open(true, true));
@@ -155,7 +162,29 @@ export class App {
   }
 
   addRow(): Promise<boolean> {
-    return this.act((gaze) => this.worker.ask('addRows', this.grid.inHand.row, 1, gaze));
+    const { top, bottom } = this.grid.selection;
+    return this.act((gaze) => this.worker.ask('addRows', top, bottom - top + 1, gaze));
+  }
+
+  deleteRows(): Promise<boolean> {
+    const { top, bottom } = this.grid.selection;
+    return this.act((gaze) => this.worker.ask('deleteRows', top, bottom - top + 1, gaze));
+  }
+
+  clear(): Promise<boolean> {
+    return this.act((gaze) => this.worker.ask('clear', this.grid.selection, gaze));
+  }
+
+  /** Columns from one to another, both included, in pixels of the screen. */
+  setWidths(from: number, to: number, pixels: number): Promise<boolean> {
+    return this.act((gaze) => this.worker.ask('setWidths', from, to, pixels / this.grid.scale, gaze));
+  }
+
+  async fitColumns(): Promise<void> {
+    const { left, right } = this.grid.selection;
+    for (let column = left; column <= right; column++) {
+      await this.setWidths(column, column, this.grid.fittingWidth(column));
+    }
   }
 
   async print(index: number): Promise<void> {

@@ -1,10 +1,16 @@
 /// <reference lib="dom" />
 import type { Spot } from '../protocol.ts';
+import { sizeStep } from './cell-menu.ts';
 import type { Editor } from './editor.ts';
 import type { Grid } from './grid.ts';
 
 export interface GridActions {
   readonly clear: () => void;
+  readonly addRows: () => void;
+  readonly deleteRows: () => void;
+  /** Makes the selected columns wider or narrower by so many pixels. */
+  readonly size: (step: number) => void;
+  readonly menu: (at?: { x: number; y: number }) => void;
   readonly fillDown: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -36,8 +42,25 @@ function onKey(event: KeyboardEvent, grid: Grid, editor: Editor, actions: GridAc
     else grid.select(to(inHand));
     return true;
   };
+  if (key === 'ContextMenu' || (key === 'F10' && shiftKey)) {
+    actions.menu();
+    return true;
+  }
+  const isWholeRow = grid.selection.left === 0 && grid.selection.right >= last.column;
   if (isCommand && !event.altKey) {
     switch (key.toLowerCase()) {
+      case '+':
+      case '=':
+        // Without Shift it is the browser's zoom.
+        if (shiftKey) actions.addRows();
+        return shiftKey;
+      case '-':
+        // The browser's zoom as long as no whole rows are selected.
+        if (isWholeRow) actions.deleteRows();
+        return isWholeRow;
+      case ' ':
+        selectQuietly(grid, { row: 0, column: inHand.column }, { row: last.row, column: far.column });
+        return true;
       case 'z':
         (shiftKey ? actions.redo : actions.undo)();
         return true;
@@ -69,7 +92,15 @@ function onKey(event: KeyboardEvent, grid: Grid, editor: Editor, actions: GridAc
         return false;
     }
   }
+  if (key === ' ' && shiftKey) {
+    selectQuietly(grid, { row: inHand.row, column: 0 }, { row: far.row, column: last.column });
+    return true;
+  }
   if (event.altKey) {
+    if (shiftKey && (key === 'ArrowRight' || key === 'ArrowLeft')) {
+      actions.size(key === 'ArrowRight' ? sizeStep : -sizeStep);
+      return true;
+    }
     if (key === 'ArrowDown' && actions.hasChoices()) {
       editor.open(true, true);
       return true;
@@ -181,6 +212,20 @@ function usePointer(grid: Grid, editor: Editor, actions: GridActions): void {
   };
   grid.window.addEventListener('pointerup', end);
   grid.window.addEventListener('pointercancel', end);
+  grid.window.addEventListener('contextmenu', (event) => {
+    if (event.target === editor.field) return;
+    event.preventDefault();
+    const head = event.target instanceof HTMLElement ? event.target.closest<HTMLElement>('.head') : null;
+    const spot = grid.spotAt(event.clientX, event.clientY);
+    const { top, bottom, left, right } = grid.selection;
+    const row = head?.dataset.row === undefined ? spot?.row : Number(head.dataset.row);
+    const column = head?.dataset.column === undefined ? spot?.column : Number(head.dataset.column);
+    const isInside =
+      (row === undefined || (row >= top && row <= bottom)) &&
+      (column === undefined || (column >= left && column <= right));
+    if (!isInside) grid.select({ row: row ?? grid.inHand.row, column: column ?? grid.inHand.column });
+    actions.menu({ x: event.clientX, y: event.clientY });
+  });
   // A finger scrolls; a tap selects, and a tap on the cell in hand edits it.
   grid.window.addEventListener('click', (event) => {
     const spot = grid.spotAt(event.clientX, event.clientY);

@@ -1,5 +1,6 @@
 /// <reference lib="dom" />
 import { cellAddress, columnLetters } from '../../workbook/engine/address.ts';
+import type { CellStyle } from '../../workbook/file/cell-styles.ts';
 import type { Area, ShownCell, SheetInfo, Spot } from '../protocol.ts';
 import type { Axis } from './axis.ts';
 import type { CellLooks } from './cell-looks.ts';
@@ -33,6 +34,14 @@ function fittingShare(text: string, pixels: number, width: number): number | und
   const wanted = measure.measureText(text).width;
   if (wanted <= width) return 1;
   return width / wanted < smallest ? undefined : width / wanted;
+}
+
+/** How wide a text is in its cell's letters. */
+export function textWidth(text: string, style: CellStyle | undefined, scale: number): number {
+  if (measure === null) return text.length * 8;
+  const pixels = Math.max((style?.size ?? 11) * (96 / 72), 12.5) * scale;
+  measure.font = `${style?.bold === true ? 'bold ' : ''}${pixels}px ${cellFont}`;
+  return measure.measureText(text).width;
 }
 
 /** How one cell is to look, as strings only: two equal ones make the same element. */

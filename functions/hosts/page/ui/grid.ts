@@ -4,7 +4,7 @@ import { cellAddress } from '../../workbook/engine/address.ts';
 import { Axis } from './axis.ts';
 import type { CellLooks } from './cell-looks.ts';
 import { element } from './element.ts';
-import { inside, paintColumnHeads, PaneCells, paintFrames, paintRowHeads } from './grid-panes.ts';
+import { inside, paintColumnHeads, PaneCells, paintFrames, paintRowHeads, textWidth } from './grid-panes.ts';
 import type { Painting } from './grid-panes.ts';
 
 /** Blank rows and columns shown behind those in use. */
@@ -175,6 +175,25 @@ export class Grid {
   setCells(cells: readonly ShownCell[]): void {
     this.#cells = new Map(cells.map((cell) => [cellAddress(cell.row, cell.column), cell]));
     this.repaint();
+  }
+
+  /** Shows a column at another width until the sheet is set anew. */
+  previewWidth(column: number, pixels: number): void {
+    const sheet = this.#sheet;
+    if (sheet === undefined) return;
+    const others = sheet.columnWidths.filter(([index]) => index !== column);
+    this.setSheet({ ...sheet, columnWidths: [...others, [column, pixels / this.scale]] });
+    this.repaint();
+  }
+
+  /** Width at which what is in sight of a column fits it; as it is when nothing is. */
+  fittingWidth(column: number): number {
+    const widths = [...this.#cells.values()]
+      .filter((cell) => cell.column === column && cell.text !== '')
+      .filter(({ row }) => this.#sheet?.merges.some((each) => inside(each, row, column)) !== true)
+      .filter(({ style }) => this.#looks.style(style)?.wrap !== true)
+      .map(({ text, style }) => textWidth(text, this.#looks.style(style), this.scale));
+    return widths.length === 0 ? this.columns.size(column) : Math.min(Math.max(...widths) + 14, 600);
   }
 
   cellAt(spot: Spot): ShownCell | undefined {

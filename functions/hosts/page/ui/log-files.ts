@@ -201,9 +201,16 @@ export class LogFiles {
   async #recalculate(): Promise<void> {
     const { circles, left } = await this.#app.worker.ask('recalculate');
     const words: string[] = [];
-    if (circles > 0) words.push(`${circles} groups of cells wait for each other and show errors.`);
+    if (circles > 0) {
+      const groups = circles === 1 ? 'A group of cells that' : `${circles} groups of cells that`;
+      words.push(`${groups} wait for each other ${circles === 1 ? 'shows' : 'show'} errors.`);
+    }
     if (left > 0)
-      words.push(`${left} formulas are beyond this page; they keep the values they were saved with.`);
+      words.push(
+        left === 1
+          ? 'One formula is beyond this page; it keeps the value it was saved with.'
+          : `${left} formulas are beyond this page; they keep the values they were saved with.`,
+      );
     if (words.length > 0) this.#app.tell(words.join(' '), true);
     this.#app.look();
     document.documentElement.dataset.ready = 'true';
@@ -275,9 +282,7 @@ export class LogFiles {
 
   #state(view: View): void {
     part('log-name').textContent = this.#name;
-    part('log-state').textContent = view.isChanged
-      ? 'changes kept in this browser, not yet in a file'
-      : this.#origin;
+    part('log-state').textContent = view.isChanged ? 'kept in this browser only' : this.#origin;
     part<HTMLButtonElement>('undo').disabled = !view.canUndo;
     part<HTMLButtonElement>('redo').disabled = !view.canRedo;
   }

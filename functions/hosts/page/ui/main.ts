@@ -1,5 +1,6 @@
 /// <reference lib="dom" />
 import { App } from './app.ts';
+import { openCellMenu } from './cell-menu.ts';
 import { ask } from './dialogs.ts';
 import { part } from './element.ts';
 import { LogFiles } from './log-files.ts';
@@ -64,6 +65,10 @@ onClick('save', () => files.save());
 onClick('undo', () => refocus(app.act((gaze) => worker.ask('undo', gaze))));
 onClick('redo', () => refocus(app.act((gaze) => worker.ask('redo', gaze))));
 onClick('add-row', () => refocus(app.addRow()));
+onClick('cell-menu', () => {
+  const box = part('cell-menu').getBoundingClientRect();
+  openCellMenu(app, { x: box.left, y: box.bottom + 2 });
+});
 onClick('fill', () => refocus(app.fillDown()));
 onClick('print', () => {
   const sheets = app.log?.sheets ?? [];

@@ -6,6 +6,7 @@ import { parseNumber } from '../../workbook/engine/text-number.ts';
 import type { CellValue } from '../../workbook/engine/values.ts';
 import { CellError } from '../../workbook/engine/values.ts';
 import type { ValueKind } from '../protocol.ts';
+import { typedDate } from './typed-date.ts';
 
 export function kindOf(value: CellValue): ValueKind {
   if (value === null || value === '') return 'blank';
@@ -35,21 +36,32 @@ export function typedText(value: CellValue, pattern: string, system: DateSystem)
   if (value instanceof CellError) return value.code;
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   if (typeof value === 'string') {
-    const isSafe = parseNumber(value, system) === undefined && !/^(?:['=]|true$|false$)/i.test(value);
+    const isSafe =
+      parseNumber(value, system) === undefined &&
+      typedDate(value, system, 'day first') === undefined &&
+      !/^(?:['=]|true$|false$)/i.test(value);
     return isSafe ? value : `'${value}`;
   }
-  if (isDateFormat(pattern) && value >= 1 && value < 2_958_466) return typedDate(value, system);
+  if (isDateFormat(pattern) && !/[yd]/i.test(pattern) && value >= 0) return clockText(value);
+  if (isDateFormat(pattern) && value >= 1 && value < 2_958_466) return dateText(value, system);
   if (pattern.includes('%')) return `${numberText(Number((value * 100).toPrecision(15)))}%`;
   return numberText(value);
 }
 
-function typedDate(value: number, system: DateSystem): string {
+function dateText(value: number, system: DateSystem): string {
   const whole = Math.floor(value);
   const { year, month, day } = dateOf(whole, system);
   const two = (part: number): string => String(part).padStart(2, '0');
   const date = `${year}-${two(month)}-${two(day)}`;
   const seconds = Math.round((value - whole) * 86_400);
   if (seconds <= 0 || seconds >= 86_400) return date;
+  return `${date} ${clockText(seconds / 86_400)}`;
+}
+
+/** Hours, minutes and, when there are some, seconds of a number of days. */
+function clockText(days: number): string {
+  const two = (part: number): string => String(part).padStart(2, '0');
+  const seconds = Math.round(days * 86_400);
   const clock = `${two(Math.floor(seconds / 3600))}:${two(Math.floor(seconds / 60) % 60)}`;
-  return `${date} ${clock}${seconds % 60 === 0 ? '' : `:${two(seconds % 60)}`}`;
+  return `${clock}${seconds % 60 === 0 ? '' : `:${two(seconds % 60)}`}`;
 }

@@ -7,25 +7,22 @@ import type { Workbook } from '../../workbook/engine/workbook.ts';
 import { extendTable } from '../../workbook/file/extend-table.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
 import { editedParts, fileWith } from '../../workbook/file/save-edited.ts';
-import type { SheetLayout } from '../../workbook/file/sheet-layout.ts';
+import { setColumnWidths } from '../../workbook/file/set-column-widths.ts';
 import type { Area, Spot, Typed } from '../protocol.ts';
+import { asideValue } from './evaluate.ts';
 import { enteredFormula, storedFormula } from '../spell.ts';
-import type { OpenLog } from './open-log.ts';
+import { troubleWith } from './cell-trouble.ts';
+import type { CellStep, LogStep, Step } from './log-steps.ts';
+import type { OpenLayout, OpenLog } from './open-log.ts';
 import { openLog } from './open-log.ts';
+import { filledCells } from './filled-cells.ts';
+import { lastTypedRow, shiftRows } from './table-rows.ts';
+import type { DateOrder } from './typed-date.ts';
+import { isDoubtfulDate } from './typed-date.ts';
 import type { Content } from './typed-input.ts';
 import { readTyped } from './typed-input.ts';
 import { complaintOf, validationOf } from './validations.ts';
-
-/** One cell's change, by the number of its sheet. */
-export interface CellStep extends Spot {
-  readonly sheet: number;
-  readonly content: Content;
-}
-
-/** What undo takes back: cells, or the file as it was before rows were added. */
-type Step =
-  | { readonly before: readonly CellStep[]; readonly after: readonly CellStep[] }
-  | { readonly bytesBefore: Uint8Array; readonly bytesAfter: Uint8Array };
+import { writeFormats } from './write-formats.ts';
 
 /** Steps kept for undo. */
 const deepest = 200;
@@ -49,12 +46,15 @@ export class LogSession {
   readonly #undo: Step[] = [];
   readonly #redo: Step[] = [];
   #edited = new Map<Sheet, Map<string, Spot>>();
-  readonly #keep: (steps: readonly CellStep[]) => void;
+  #widths = new Map<Sheet, Map<number, number | undefined>>();
+  /** Number formats that came with what was typed, by address. */
+  #formats = new Map<Sheet, Map<string, string>>();
+  readonly #keep: (steps: readonly LogStep[]) => void;
   readonly #keepBytes: (bytes: Uint8Array) => void;
 
   constructor(
     bytes: Uint8Array,
-    keep: (steps: readonly CellStep[]) => void,
+    keep: (steps: readonly LogStep[]) => void,
     keepBytes: (bytes: Uint8Array) => void,
   ) {
     this.bytes = bytes;
@@ -81,8 +81,8 @@ export class LogSession {
     return sheet;
   }
 
-  layout(sheet: Sheet): SheetLayout {
-    return this.log.layouts.get(sheet) as SheetLayout;
+  layout(sheet: Sheet): OpenLayout {
+    return this.log.layouts.get(sheet) as OpenLayout;
   }
 
   styleNumber(sheet: Sheet, row: number, column: number): number | undefined {
@@ -91,33 +91,54 @@ export class LogSession {
   }
 
   format(sheet: Sheet, row: number, column: number): string {
+    return this.#typedFormat(sheet, row, column) ?? this.#fileFormat(sheet, row, column);
+  }
+
+  #fileFormat(sheet: Sheet, row: number, column: number): string {
     return this.log.styles.cells[this.styleNumber(sheet, row, column) ?? 0]?.format ?? 'General';
+  }
+
+  #typedFormat(sheet: Sheet, row: number, column: number): string | undefined {
+    return this.#formats.size === 0 ? undefined : this.#formats.get(sheet)?.get(cellAddress(row, column));
   }
 
   /** Puts typed texts into cells. A single one that a check forbids is refused; pasted ones are taken and told about. */
   type(sheetIndex: number, cells: readonly Typed[], isPasted: boolean): Outcome {
     if (cells.length > largestAction)
       return refused(`More than ${largestAction} cells at once are too many.`);
+    const [first] = cells;
+    const bottom = cells.reduce((most, { row, typed }) => (typed === '' ? most : Math.max(most, row)), 0);
+    const grown = first !== undefined && this.#growFor(sheetIndex, first, bottom);
+    if (typeof grown === 'string') return refused(grown);
     const sheet = this.sheet(sheetIndex);
     const complaints: string[] = [];
+    const order = this.#dateOrder(sheet);
     const steps: CellStep[] = [];
+    let doubtful: string | undefined;
     for (const { row, column, typed } of cells) {
       if (row >= rowLimit) continue;
       const table = this.workbook.tableAt(sheet, row, column);
-      const read = readTyped(typed, this.format(sheet, row, column), this.workbook.dateSystem);
+      const pattern = this.#fileFormat(sheet, row, column);
+      const read = readTyped(typed, pattern, this.workbook.dateSystem, order);
       const content = 'formula' in read ? { formula: enteredFormula(read.formula, table) } : read;
-      const trouble = this.#troubleWith(content, sheet, row, column);
-      if (trouble !== undefined) return refused(trouble);
+      const trouble = troubleWith(this.workbook, content, sheet, row, column);
+      if (trouble !== undefined) return this.#withdrawn(trouble, grown);
       if ('value' in content) {
         const check = validationOf(this.layout(sheet).validations, row, column);
         const at = { workbook: this.workbook, sheet, row, column };
         const complaint = check === undefined ? undefined : complaintOf(check, at, content.value);
         if (check !== undefined && complaint !== undefined) {
           if (!isPasted && check.severity === 'stop') {
-            return refused(`${cellAddress(row, column)} does not take “${typed}”. ${complaint}`);
+            return this.#withdrawn(
+              `${cellAddress(row, column)} does not take “${typed}”. ${complaint}`,
+              grown,
+            );
           }
           complaints.push(`${cellAddress(row, column)}: ${complaint}`);
         }
+      }
+      if ('value' in content && typeof content.value === 'string' && isDoubtfulDate(content.value.trim())) {
+        doubtful ??= content.value;
       }
       steps.push({ sheet: sheetIndex, row, column, content });
     }
@@ -125,38 +146,39 @@ export class LogSession {
       ({ row, column, content }) =>
         'value' in content && sheet.formula(row, column)?.anchor === undefined && sheet.formula(row, column),
     ).length;
-    this.#act(steps);
+    this.#act(steps, grown);
     const more = complaints.length > 1 ? ` And ${complaints.length - 1} more cells.` : '';
     const replaced =
       lost === 0
         ? ''
         : ` ${lost === 1 ? 'A formula was' : `${lost} formulas were`} replaced; Undo brings it back.`;
-    const first = complaints[0] === undefined ? '' : `Taken, but look again at ${complaints[0]}${more}`;
-    return { ...fine, notice: `${first}${replaced}`.trim() };
+    if (complaints.length === 0 && doubtful !== undefined) {
+      complaints.push(
+        `“${doubtful}”: it is kept as text. Dates here are 2026-11-25 or ${order === 'month first' ? '11/25/2026' : '25/11/2026'}.`,
+      );
+    }
+    const doubt = complaints[0] === undefined ? '' : `Taken, but look again at ${complaints[0]}${more}`;
+    return { ...fine, notice: `${doubt}${replaced}`.trim(), isRebuilt: grown };
   }
 
   clear(sheetIndex: number, area: Area): Outcome {
     const sheet = this.sheet(sheetIndex);
     const steps: CellStep[] = [];
     let formulas = 0;
-    for (let row = area.top; row <= Math.min(area.bottom, sheet.rowCount - 1); row++) {
-      for (let column = area.left; column <= Math.min(area.right, sheet.columnCount - 1); column++) {
-        const formula = sheet.formula(row, column);
-        if (formula === undefined && sheet.value(row, column) === null) continue;
-        // Computed columns stay whole when a stretch of a row is emptied.
-        const isSingle = area.top === area.bottom && area.left === area.right;
-        if (formula !== undefined && !isSingle && this.workbook.tableAt(sheet, row, column) !== undefined) {
-          formulas++;
-          continue;
-        }
-        steps.push({ sheet: sheetIndex, row, column, content: { value: null } });
+    for (const { row, column } of filledCells(sheet, area)) {
+      const formula = sheet.formula(row, column);
+      // Computed columns stay whole when a stretch of a row is emptied.
+      const isSingle = area.top === area.bottom && area.left === area.right;
+      if (formula !== undefined && !isSingle && this.workbook.tableAt(sheet, row, column) !== undefined) {
+        formulas++;
+        continue;
       }
+      steps.push({ sheet: sheetIndex, row, column, content: { value: null } });
+      if (steps.length > largestAction) break;
     }
     if (steps.length > largestAction)
       return refused(`More than ${largestAction} cells at once are too many.`);
-    const trouble = steps
-      .map(({ row, column, content }) => this.#troubleWith(content, sheet, row, column))
-      .find((words) => words !== undefined);
+    const trouble = this.#firstTrouble(steps, sheet);
     if (trouble !== undefined) return refused(trouble);
     this.#act(steps);
     return { ...fine, notice: formulas === 0 ? '' : 'Computed columns of the table kept their formulas.' };
@@ -164,14 +186,16 @@ export class LogSession {
 
   /** Copies contents; formulas move along, looks stay where they are. A smaller area repeats to fill the target. */
   copy(fromSheet: number, from: Area, toSheet: number, to: Area): Outcome {
-    const source = this.sheet(fromSheet);
-    const target = this.sheet(toSheet);
     const height = from.bottom - from.top + 1;
     const width = from.right - from.left + 1;
     const rows = Math.max(to.bottom - to.top + 1, height);
     const columns = Math.max(to.right - to.left + 1, width);
     if (rows * columns > largestAction)
       return refused(`More than ${largestAction} cells at once are too many.`);
+    const grown = this.#growFor(toSheet, { row: to.top, column: to.left }, to.top + rows - 1);
+    if (typeof grown === 'string') return refused(grown);
+    const source = this.sheet(fromSheet);
+    const target = this.sheet(toSheet);
     const steps: CellStep[] = [];
     for (let down = 0; down < rows; down++) {
       for (let across = 0; across < columns; across++) {
@@ -180,54 +204,62 @@ export class LogSession {
         const fromRow = from.top + (down % height);
         const fromColumn = from.left + (across % width);
         if (source === target && row === fromRow && column === fromColumn) continue;
-        const content = this.#moved(source, fromRow, fromColumn, row, column);
-        const trouble = this.#troubleWith(content, target, row, column);
-        if (trouble !== undefined) return refused(trouble);
+        const content = this.movedContent(source, fromRow, fromColumn, row, column);
+        const trouble = troubleWith(this.workbook, content, target, row, column);
+        if (trouble !== undefined) return this.#withdrawn(trouble, grown);
         steps.push({ sheet: toSheet, row, column, content });
       }
     }
-    this.#act(steps);
-    return fine;
+    this.#act(steps, grown);
+    return { ...fine, isRebuilt: grown };
   }
 
-  /**
-   * Makes room for rows at a row of a table. Typed cells from there on move down, computed columns stay where they are;
-   * when the last rows are in use, the table grows.
-   */
+  /** Puts blank rows into a table at a row; when the last rows are in use, the table grows. */
   addRows(sheetIndex: number, row: number, column: number, count: number): Outcome {
     const sheet = this.sheet(sheetIndex);
-    const table = this.workbook.tableAt(sheet, row, column);
+    const table = this.workbook.tableAt(sheet, row, column) ?? this.#tableAbove(sheet, row, column);
     if (table === undefined || row < table.firstRow) {
       return refused('Rows are added in tables: go to a row of one first.');
     }
-    const used = this.#lastTypedRow(table);
-    const missing = Math.max(0, used + count - table.lastRow);
-    try {
-      if (missing > 0) this.#grow(table, Math.max(missing, 10));
-    } catch (problem) {
-      if (problem instanceof FileError) return refused(`${problem.message}.`);
-      throw problem;
-    }
-    const grown = this.sheet(sheetIndex);
-    const now = this.workbook.tableAt(grown, row, column) ?? table;
-    const steps: CellStep[] = [];
-    for (let at = used; at >= row; at--) {
-      for (let across = now.left; across <= lastColumnOf(now); across++) {
-        if (grown.formula(at, across) !== undefined) continue;
-        const value = grown.value(at, across);
-        if (value === null && grown.value(at + count, across) === null) continue;
-        if (grown.formula(at + count, across) !== undefined) continue;
-        steps.push({ sheet: sheetIndex, row: at + count, column: across, content: { value } });
-      }
-    }
-    for (let at = row; at < Math.min(row + count, used + 1); at++) {
-      for (let across = now.left; across <= lastColumnOf(now); across++) {
-        if (grown.formula(at, across) !== undefined || grown.value(at, across) === null) continue;
-        steps.push({ sheet: sheetIndex, row: at, column: across, content: { value: null } });
-      }
-    }
-    this.#act(steps);
+    const used = lastTypedRow(table);
+    const isBelow = row > table.lastRow;
+    if (row > used && !isBelow) return { ...fine, notice: `Row ${row + 1} is free: type in it.` };
+    const missing = isBelow ? count : Math.max(0, used + count - table.lastRow);
+    const trouble = missing > 0 ? this.#grow(table, Math.max(missing, 10)) : undefined;
+    if (trouble !== undefined) return refused(trouble);
+    const now = this.workbook.tableAt(this.sheet(sheetIndex), row, column) ?? table;
+    const steps = isBelow ? [] : shiftRows(this, now, row, count);
+    const broken = this.#firstTrouble(steps, now.sheet);
+    if (broken !== undefined) return refused(broken);
+    this.#act(steps, missing > 0);
     return { notice: '', wasRefused: false, isRebuilt: missing > 0 };
+  }
+
+  /** Takes rows out of a table; those below move up, and blank rows at its end take their place. */
+  deleteRows(sheetIndex: number, row: number, column: number, count: number): Outcome {
+    const sheet = this.sheet(sheetIndex);
+    const table = this.workbook.tableAt(sheet, row, column);
+    if (table === undefined || row < table.firstRow || row > table.lastRow) {
+      return refused('Rows are deleted from tables: go to a row of one first.');
+    }
+    const steps = shiftRows(this, table, row, -Math.min(count, table.lastRow - row + 1));
+    const trouble = this.#firstTrouble(steps, sheet);
+    if (trouble !== undefined) return refused(trouble);
+    this.#act(steps);
+    if (steps.length === 0) return { ...fine, notice: 'Nothing was typed there; the row stays.' };
+    const rows = count === 1 ? `Row ${row + 1} was` : `${count} rows were`;
+    return { ...fine, notice: `${rows} deleted; Undo brings ${count === 1 ? 'it' : 'them'} back.` };
+  }
+
+  /** Sets the width of columns, in characters of the usual font. */
+  setWidths(sheet: number, from: number, to: number, width: number): Outcome {
+    const after = Array.from({ length: to - from + 1 }, (_one, index) => ({
+      sheet,
+      column: from + index,
+      width,
+    }));
+    this.#act(after);
+    return { ...fine, isRebuilt: true };
   }
 
   undo(): Outcome {
@@ -239,7 +271,7 @@ export class LogSession {
   }
 
   /** Applies steps that were kept in the browser, without working out formulas yet. */
-  replay(steps: readonly CellStep[]): void {
+  replay(steps: readonly LogStep[]): void {
     for (const step of steps) this.#set(step);
   }
 
@@ -251,52 +283,123 @@ export class LogSession {
   #parts(): Map<string, string> {
     const { loaded, forExcel } = this.log;
     const edited = new Map([...this.#edited].map(([sheet, spots]) => [sheet, [...spots.values()]]));
-    return editedParts({ loaded, edited, spell: (formula) => storedFormula(formula, forExcel) });
+    const parts = editedParts({ loaded, edited, spell: (formula) => storedFormula(formula, forExcel) });
+    for (const { sheet, part, text, isUtf8 } of loaded.sheets) {
+      const widths = this.#widths.get(sheet);
+      // A part in another encoding keeps its widths rather than being written anew for them.
+      if (widths !== undefined && isUtf8) parts.set(part, setColumnWidths(parts.get(part) ?? text, widths));
+    }
+    writeFormats(this.log, this.#formats, parts);
+    return parts;
   }
 
-  #grow(table: Table, count: number): void {
+  /** The reason why a table cannot grow; undefined once it has grown. */
+  #grow(table: Table, count: number): string | undefined {
+    if (count * table.columns.length > largestAction * 2)
+      return `The table ${table.name} cannot grow by ${count} rows at once.`;
     const parts = this.#parts();
-    extendTable(this.log.loaded, parts, table, count);
+    try {
+      extendTable(this.log.loaded, parts, table, count);
+    } catch (problem) {
+      if (problem instanceof FileError) return `${problem.message}.`;
+      throw problem;
+    }
     const bytesBefore = this.save();
     const bytesAfter = fileWith(this.log.loaded, parts);
-    this.#push({ bytesBefore, bytesAfter });
+    this.#push({ bytesBefore, bytesAfter, isPart: false });
     this.#rebuild(bytesAfter);
+    return undefined;
+  }
+
+  /** Makes a table longer for cells that run on below its end; says whether it did, or why it cannot. */
+  #growFor(sheetIndex: number, first: Spot, last: number): boolean | string {
+    const sheet = this.sheet(sheetIndex);
+    const table =
+      this.workbook.tableAt(sheet, first.row, first.column) ??
+      this.#tableAbove(sheet, first.row, first.column);
+    if (table === undefined || table.hasTotals) return false;
+    const missing = last - table.lastRow;
+    return missing <= 0 ? false : (this.#grow(table, missing) ?? true);
+  }
+
+  #setFormat(sheet: Sheet, address: string, format: string | undefined): void {
+    if (format === undefined) {
+      this.#formats.get(sheet)?.delete(address);
+      return;
+    }
+    let formats = this.#formats.get(sheet);
+    if (formats === undefined) this.#formats.set(sheet, (formats = new Map<string, string>()));
+    formats.set(address, format);
+  }
+
+  #dateOrder(sheet: Sheet): DateOrder {
+    const place = { sheet, baseRow: 0, baseColumn: 0, row: 0, column: 0 };
+    return asideValue(this.workbook, 'log_units', place) === 'SI' ? 'day first' : 'month first';
+  }
+
+  /** A refusal that leaves no grown table behind. */
+  #withdrawn(words: string, hasGrown: boolean): Outcome {
+    if (hasGrown) {
+      this.undo();
+      this.#redo.length = 0;
+    }
+    return { ...refused(words), isRebuilt: hasGrown };
+  }
+
+  /** The table that ends right above a cell, when nothing stands in its way below. */
+  #tableAbove(sheet: Sheet, row: number, column: number): Table | undefined {
+    const table = row === 0 ? undefined : this.workbook.tableAt(sheet, row - 1, column);
+    if (table === undefined || table.hasTotals || row !== table.bottom + 1) return undefined;
+    for (let across = table.left; across <= lastColumnOf(table); across++) {
+      if (sheet.value(row, across) !== null || sheet.formula(row, across) !== undefined) return undefined;
+    }
+    return table;
   }
 
   #rebuild(bytes: Uint8Array): void {
     this.bytes = bytes;
     this.log = openLog(bytes);
     this.#edited = new Map();
+    this.#widths = new Map();
+    this.#formats = new Map();
     this.workbook.recalculate({ everything: true });
     this.#keepBytes(bytes);
   }
 
   #step(from: Step[], to: Step[], forward: boolean): Outcome {
-    const step = from.pop();
-    if (step === undefined) return fine;
-    to.push(step);
-    if ('bytesBefore' in step) {
-      this.#rebuild(forward ? step.bytesAfter : step.bytesBefore);
-      return { ...fine, isRebuilt: true };
+    let isRebuilt = false;
+    for (;;) {
+      const step = from.pop();
+      if (step === undefined) break;
+      to.push(step);
+      if ('bytesBefore' in step) {
+        this.#rebuild(forward ? step.bytesAfter : step.bytesBefore);
+        isRebuilt = true;
+      } else {
+        const steps = forward ? step.after : step.before;
+        for (const one of steps) this.#set(one);
+        isRebuilt ||= steps.some((one) => 'width' in one);
+        this.workbook.recalculate();
+        this.#keep(steps);
+      }
+      // What was done in one go is undone in one go.
+      const goesOn = forward ? from.at(-1)?.isPart === true : step.isPart;
+      if (!goesOn) break;
     }
-    const steps = forward ? step.after : step.before;
-    for (const one of steps) this.#set(one);
-    this.workbook.recalculate();
-    this.#keep(steps);
-    return fine;
+    return { ...fine, isRebuilt };
   }
 
-  #act(after: readonly CellStep[]): void {
+  #act(after: readonly LogStep[], isPart = false): void {
     if (after.length === 0) return;
-    const before = after.map(({ sheet, row, column }) => ({
-      sheet,
-      row,
-      column,
-      content: this.#contentOf(this.sheet(sheet), row, column),
-    }));
+    const before = after.map((step): LogStep => {
+      const { sheet: index, column } = step;
+      const sheet = this.sheet(index);
+      if ('width' in step) return { ...step, width: this.layout(sheet).columnWidths.get(column) };
+      return { sheet: index, row: step.row, column, content: this.contentOf(sheet, step.row, column) };
+    });
     for (const step of after) this.#set(step);
     this.workbook.recalculate();
-    this.#push({ before, after });
+    this.#push({ before, after, isPart });
     this.#keep(after);
   }
 
@@ -306,8 +409,20 @@ export class LogSession {
     this.#redo.length = 0;
   }
 
-  #set({ sheet: index, row, column, content }: CellStep): void {
+  #set(step: LogStep): void {
+    const { sheet: index, column } = step;
     const sheet = this.sheet(index);
+    if ('width' in step) {
+      let widths = this.#widths.get(sheet);
+      if (widths === undefined) this.#widths.set(sheet, (widths = new Map<number, number | undefined>()));
+      widths.set(column, step.width);
+      const shown = this.layout(sheet).columnWidths;
+      if (step.width === undefined) shown.delete(column);
+      else shown.set(column, step.width);
+      return;
+    }
+    const { row, content } = step;
+    this.#setFormat(sheet, cellAddress(row, column), 'value' in content ? content.format : undefined);
     if ('formula' in content) this.workbook.setFormula(sheet, row, column, content.formula);
     else this.workbook.setValue(sheet, row, column, content.value);
     let spots = this.#edited.get(sheet);
@@ -315,47 +430,26 @@ export class LogSession {
     spots.set(cellAddress(row, column), { row, column });
   }
 
-  #contentOf(sheet: Sheet, row: number, column: number): Content {
+  /** What a cell holds: its own formula, or a value. */
+  contentOf(sheet: Sheet, row: number, column: number): Content {
     const formula = sheet.formula(row, column);
     if (formula !== undefined && formula.anchor === undefined) return { formula: formula.text() };
-    return { value: sheet.value(row, column) };
+    return { value: sheet.value(row, column), format: this.#typedFormat(sheet, row, column) };
   }
 
-  #moved(source: Sheet, fromRow: number, fromColumn: number, row: number, column: number): Content {
-    const content = this.#contentOf(source, fromRow, fromColumn);
+  /** What a cell holds, as another cell would hold it: formulas move along. */
+  movedContent(source: Sheet, fromRow: number, fromColumn: number, row: number, column: number): Content {
+    const content = this.contentOf(source, fromRow, fromColumn);
     if (!('formula' in content)) return content;
     const relative = translateFormulaToR1C1(`=${content.formula}`, cellAddress(fromRow, fromColumn));
     return { formula: translateFormulaToA1(relative, cellAddress(row, column)).slice(1) };
   }
 
-  #troubleWith(content: Content, sheet: Sheet, row: number, column: number): string | undefined {
-    const present = sheet.formula(row, column);
-    const anchor = present?.anchor ?? present;
-    if (anchor !== undefined && anchor.height * anchor.width > 1) {
-      return `${cellAddress(row, column)} is part of an array formula, which can only be changed as a whole.`;
+  #firstTrouble(steps: readonly CellStep[], sheet: Sheet): string | undefined {
+    for (const { row, column, content } of steps) {
+      const trouble = troubleWith(this.workbook, content, sheet, row, column);
+      if (trouble !== undefined) return trouble;
     }
-    const table = this.workbook.tableAt(sheet, row, column);
-    if (table !== undefined && table.hasHeader && row === table.top) {
-      return `${cellAddress(row, column)} is a heading of the table ${table.name}; formulas go by it, so it stays.`;
-    }
-    if (!('formula' in content)) return undefined;
-    if (content.formula.length > 8192) return 'The formula is longer than a cell of this format may hold.';
-    if (/(?<![\w.])(?:LET|LAMBDA)\s*\(/i.test(content.formula)) {
-      return 'LET and LAMBDA cannot be typed here yet; the file would not keep them for every program.';
-    }
-    const compiled = this.workbook.compile(content.formula, sheet, row, column, false);
-    if (compiled.problem === undefined) return undefined;
-    return `That formula is not understood: ${compiled.problem.message}.`;
-  }
-
-  #lastTypedRow(table: Table): number {
-    for (let row = table.lastRow; row >= table.firstRow; row--) {
-      for (let column = table.left; column <= lastColumnOf(table); column++) {
-        if (table.sheet.formula(row, column) === undefined && table.sheet.value(row, column) !== null) {
-          return row;
-        }
-      }
-    }
-    return table.firstRow - 1;
+    return undefined;
   }
 }

@@ -13,7 +13,7 @@ import { LogSession } from './log-session.ts';
 import type { Outcome } from './log-session.ts';
 import { estimateOf, fleetOf } from './make-workbook.ts';
 import { takeLog, takenLogs } from './one-tab.ts';
-import { sheetInfos } from './open-log.ts';
+import { columnCharacters, sheetInfos } from './open-log.ts';
 import { printArea } from './print-area.ts';
 import { deleteLog, keepLog, keepSteps, listLogs, markSaved, readLog } from './storage.ts';
 import { TableRow } from './table-row.ts';
@@ -151,6 +151,10 @@ const methods: Methods = {
   copy: (fromSheet, from, to, gaze) => view(gaze, () => present().copy(fromSheet, from, gaze.sheet, to)),
   addRows: (row, count, gaze) =>
     view(gaze, () => present().addRows(gaze.sheet, row, gaze.cell.column, count)),
+  deleteRows: (row, count, gaze) =>
+    view(gaze, () => present().deleteRows(gaze.sheet, row, gaze.cell.column, count)),
+  setWidths: (from, to, pixels, gaze) =>
+    view(gaze, () => present().setWidths(gaze.sheet, from, to, columnCharacters(pixels))),
   undo: (gaze) => view(gaze, () => present().undo()),
   redo: (gaze) => view(gaze, () => present().redo()),
   charts(sheet, row) {

@@ -23,11 +23,16 @@ export const pageLimits: ReadLimits = {
 
 const functions = rememberedCalls(catalogueFunctions);
 
+/** A layout whose widths may be changed. */
+export interface OpenLayout extends SheetLayout {
+  readonly columnWidths: Map<number, number>;
+}
+
 /** A workbook with all that is needed to show it. */
 export interface OpenLog {
   readonly loaded: LoadedWorkbook;
   readonly styles: CellStyles;
-  readonly layouts: ReadonlyMap<Sheet, SheetLayout>;
+  readonly layouts: ReadonlyMap<Sheet, OpenLayout>;
   /** Functions in this file are spelled for Excel. */
   readonly forExcel: boolean;
 }
@@ -47,7 +52,10 @@ export function openLog(bytes: Uint8Array): OpenLog {
   const styles =
     looks === undefined ? { cells: [], overlays: [] } : readCellStyles(looks.text, looks.part, colors);
   const layouts = new Map(
-    loaded.sheets.map(({ sheet, part, text: sheetText }) => [sheet, readSheetLayout(sheetText, part)]),
+    loaded.sheets.map(({ sheet, part, text: sheetText }): [Sheet, OpenLayout] => {
+      const layout = readSheetLayout(sheetText, part);
+      return [sheet, { ...layout, columnWidths: new Map(layout.columnWidths) }];
+    }),
   );
   const forExcel = loaded.sheets.some(({ text: sheetText }) => /_xldudf_OUNCE_/i.test(sheetText));
   return { loaded, styles, layouts, forExcel };
@@ -58,6 +66,11 @@ function columnPixels(characters: number): number {
   return characters <= 0 ? 0 : Math.round(characters * 7.4 + 5);
 }
 
+/** Characters that a column of so many pixels holds. */
+export function columnCharacters(pixels: number): number {
+  return Math.max(Math.round(((pixels - 5) / 7.4) * 100) / 100, 0.5);
+}
+
 /** Pixels of a row; never lower than a finger can hit with some care. */
 function rowPixels(points: number): number {
   return points <= 0 ? 0 : Math.round(points * (96 / 72));
@@ -65,7 +78,7 @@ function rowPixels(points: number): number {
 
 export function sheetInfos({ loaded, layouts }: OpenLog): SheetInfo[] {
   return loaded.workbook.sheets.map((sheet) => {
-    const layout = layouts.get(sheet) as SheetLayout;
+    const layout = layouts.get(sheet) as OpenLayout;
     const tables = [...loaded.workbook.tables]
       .filter((table) => table.sheet === sheet)
       .map((table) => ({

@@ -1,6 +1,6 @@
 import { CellError, errorFromText } from '../../workbook/engine/values.ts';
 import type { KeptLog } from '../protocol.ts';
-import type { CellStep } from './log-session.ts';
+import type { CellStep, LogStep, WidthStep } from './log-steps.ts';
 
 /** A log in the browser's own storage: the file it began with, and behind it every change in order. */
 export interface StoredLog {
@@ -42,19 +42,28 @@ function opened(): Promise<IDBDatabase> {
 }
 
 /** Errors lose their class when stored. */
-type StoredStep = Omit<CellStep, 'content'> & {
-  readonly content: { formula: string } | { value: number | string | boolean | null } | { error: string };
-};
+type StoredStep =
+  | WidthStep
+  | (Omit<CellStep, 'content'> & {
+      readonly content:
+        | { formula: string }
+        | { value: number | string | boolean | null; format?: string | undefined }
+        | { error: string };
+    });
 
-function stored({ content, ...place }: CellStep): StoredStep {
+function stored(step: LogStep): StoredStep {
+  if ('width' in step) return step;
+  const { content, ...place } = step;
   if ('formula' in content) return { ...place, content };
   const { value } = content;
   return value instanceof CellError
     ? { ...place, content: { error: value.code } }
-    : { ...place, content: { value } };
+    : { ...place, content: { value, format: content.format } };
 }
 
-function restored({ content, ...place }: StoredStep): CellStep {
+function restored(step: StoredStep): LogStep {
+  if ('width' in step) return step;
+  const { content, ...place } = step;
   return 'error' in content
     ? { ...place, content: { value: errorFromText(content.error) } }
     : { ...place, content };
@@ -68,7 +77,7 @@ export async function keepLog(log: StoredLog): Promise<void> {
   await done(transaction);
 }
 
-export async function keepSteps(id: string, steps: readonly CellStep[]): Promise<void> {
+export async function keepSteps(id: string, steps: readonly LogStep[]): Promise<void> {
   const transaction = (await opened()).transaction(['logs', 'steps'], 'readwrite');
   transaction.objectStore('steps').add({ log: id, steps: steps.map(stored) });
   mark(transaction, id, (log) => ({ ...log, changedAt: Date.now(), isChanged: true }));
@@ -92,7 +101,7 @@ function mark(transaction: IDBTransaction, id: string, change: (log: StoredLog) 
 
 export async function readLog(
   id: string,
-): Promise<{ log: StoredLog; steps: readonly CellStep[] } | undefined> {
+): Promise<{ log: StoredLog; steps: readonly LogStep[] } | undefined> {
   const transaction = (await opened()).transaction(['logs', 'steps'], 'readonly');
   const log = await answer(transaction.objectStore('logs').get(id) as IDBRequest<StoredLog | undefined>);
   if (log === undefined) return undefined;

@@ -76,7 +76,7 @@ export class TableRow {
   elsewhere(tableName: string, heading: string, text: string): TableRow | undefined {
     const table = this.session.workbook.findTable(tableName);
     if (table === undefined || text === '') return undefined;
-    for (let row = table.firstRow; row <= table.lastRow; row++) {
+    for (let row = table.firstRow; row <= Math.min(table.lastRow, table.sheet.rowCount - 1); row++) {
       const other = new TableRow(this.session, table, row);
       if (other.text(heading) === text) return other;
     }
@@ -85,7 +85,8 @@ export class TableRow {
 
   /** Other rows of the table, top to bottom, this one included. */
   *siblings(): Generator<TableRow> {
-    for (let row = this.table.firstRow; row <= this.table.lastRow; row++) {
+    const last = Math.min(this.table.lastRow, this.table.sheet.rowCount - 1);
+    for (let row = this.table.firstRow; row <= last; row++) {
       yield new TableRow(this.session, this.table, row);
     }
   }

@@ -52,7 +52,7 @@ export function shownCells(session: LogSession, sheet: Sheet, area: Area): Shown
       const style = session.styleNumber(sheet, row, column);
       if (value === null && style === undefined) continue;
       const overlays = rules.length === 0 ? [] : overlaysOf(workbook, sheet, rules, row, column);
-      const pattern = session.log.styles.cells[style ?? 0]?.format ?? 'General';
+      const pattern = session.format(sheet, row, column);
       cells.push({
         row,
         column,

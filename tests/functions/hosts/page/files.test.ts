@@ -3,10 +3,18 @@ import { join } from 'node:path';
 import { strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { LogSession } from '../../../../functions/hosts/page/worker/log-session.ts';
+import { shownText } from '../../../../functions/hosts/page/worker/cell-text.ts';
+import {
+  addNumberFormat,
+  setCellStyles,
+} from '../../../../functions/hosts/workbook/file/add-number-format.ts';
 import { loadWorkbook } from '../../../../functions/hosts/workbook/file/load-workbook.ts';
 import { writeCells } from '../../../../functions/hosts/workbook/file/write-cells.ts';
 import { buildXlsx } from '../workbook/build-xlsx.ts';
 
+const sample = new Uint8Array(
+  readFileSync(join(import.meta.dirname, '../../../../sample-workbooks/visit-log.xlsx')),
+);
 const nothing = (): undefined => undefined;
 
 function session(bytes: Uint8Array): LogSession {
@@ -62,10 +70,6 @@ describe('cells written into a worksheet part', () => {
 });
 
 describe('a log edited and saved', () => {
-  const sample = new Uint8Array(
-    readFileSync(join(import.meta.dirname, '../../../../sample-workbooks/visit-log.xlsx')),
-  );
-
   test('untouched parts are byte for byte the same, and what was typed is read back', () => {
     const log = session(sample);
     expect(log.type(3, [{ row: 5, column: 14, typed: 'clean' }], false).wasRefused).toBe(false);
@@ -102,7 +106,7 @@ describe('a log edited and saved', () => {
     const saved = log.save();
     expect(text(saved, 'xl/worksheets/sheet4.xml')).toContain(`A6:A${last + 11}"`);
     expect(session(saved).workbook.findTable('Readings')?.lastRow).toBe(last + 10);
-    log.undo();
+    // What grew for the row goes with it.
     log.undo();
     expect(log.workbook.findTable('Readings')?.lastRow).toBe(last);
     expect(log.workbook.findSheet('Readings')?.value(last, 0)).toBe('U-01');
@@ -151,5 +155,56 @@ describe('what a log refuses', () => {
     const outcome = log.type(0, [{ row: 0, column: 1, typed: deep }], false);
     expect(typeof outcome.notice).toBe('string');
     expect(log.workbook.sheets[0]?.value(0, 0)).toBe(1);
+  });
+});
+
+/** Expected texts follow ECMA-376 Part 1, 18.8.10 (cellXfs), 18.8.31 (numFmts) and 18.3.1.4 (c). */
+describe('a number format that comes with what was typed', () => {
+  const looks = (extra = '', formats = ''): string =>
+    `<styleSheet>${formats}<fonts/><cellXfs count="${extra === '' ? 2 : 3}"><xf numFmtId="0" fontId="0"/><xf numFmtId="2" fontId="1"><alignment wrapText="1"/></xf>${extra}</cellXfs></styleSheet>`;
+
+  test('is one look more, like that of the cell', () => {
+    expect(addNumberFormat(looks(), 1, '0%')).toEqual({
+      style: 2,
+      text: looks('<xf numFmtId="9" fontId="1" applyNumberFormat="1"><alignment wrapText="1"/></xf>'),
+    });
+    expect(addNumberFormat(looks(), 0, 'yyyy-mm-dd')?.text).toBe(
+      looks(
+        '<xf numFmtId="164" fontId="0" applyNumberFormat="1"/>',
+        '<numFmts count="1"><numFmt numFmtId="164" formatCode="yyyy-mm-dd"/></numFmts>',
+      ),
+    );
+    const own = '<numFmts count="1"><numFmt numFmtId="170" formatCode="yyyy-mm-dd"/></numFmts>';
+    expect(addNumberFormat(looks('', own), 0, 'yyyy-mm-dd')?.text).toContain('<xf numFmtId="170" fontId="0"');
+    expect(addNumberFormat(looks('', own), 0, 'hh:mm')?.text).toContain(
+      '<numFmts count="2"><numFmt numFmtId="170" formatCode="yyyy-mm-dd"/><numFmt numFmtId="171" formatCode="hh:mm"/></numFmts>',
+    );
+    expect(addNumberFormat(looks(), 7, '0%')).toBeUndefined();
+  });
+
+  test('goes on its cells and no others', () => {
+    const cells = '<c r="A1"/><c r="A2" s="4" t="b"><v>1</v></c><c r="A22"><v>1</v></c>';
+    expect(setCellStyles(cells, new Map([['A2', 9]]))).toBe(cells.replace('s="4" t="b"', 't="b" s="9"'));
+  });
+
+  test('is shown, undone with its value, and there again after saving', () => {
+    const log = session(sample);
+    const start = log.workbook.findSheet('Start here');
+    if (start === undefined) throw new Error('the sample has no first sheet');
+    const shown = (from: LogSession): string => {
+      const sheet = from.workbook.findSheet('Start here');
+      if (sheet === undefined) return '';
+      return shownText(sheet.value(39, 7), from.format(sheet, 39, 7), 1900);
+    };
+    log.type(start.index, [{ row: 39, column: 7, typed: '11/25/2026 9:05' }], false);
+    expect(shown(log)).toBe('2026-11-25 09:05');
+    expect(shown(session(log.save()))).toBe('2026-11-25 09:05');
+    log.undo();
+    expect(shown(log)).toBe('');
+    log.redo();
+    expect(shown(log)).toBe('2026-11-25 09:05');
+    const doubtful = log.type(start.index, [{ row: 39, column: 7, typed: '25/11/2026' }], false);
+    expect(doubtful.notice).toContain('Dates here are 2026-11-25 or 11/25/2026');
+    expect(shown(log)).toBe('25/11/2026');
   });
 });

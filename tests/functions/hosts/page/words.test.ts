@@ -45,7 +45,6 @@ describe('what is typed and shown for editing', () => {
   test.each([
     ['62', 62],
     ['1,250.5', 1250.5],
-    ['15%', 0.15],
     ['62 psig', '62 psig'],
     ["'62", '62'],
     ['3/8"', '3/8"'],
@@ -56,10 +55,44 @@ describe('what is typed and shown for editing', () => {
     expect(readTyped(typed, 'General', 1900)).toEqual({ value });
   });
 
+  // Serial 46351 is 2026-11-25 and 46115 is 2026-04-03: days from 1899-12-30, definition of the 1900 date system.
+  test.each([
+    ['2026-11-25', 'month first', 46_351, 'yyyy-mm-dd'],
+    ['11/25/2026', 'month first', 46_351, 'yyyy-mm-dd'],
+    ['03/04/2026', 'month first', 46_085, 'yyyy-mm-dd'],
+    ['03/04/2026', 'day first', 46_115, 'yyyy-mm-dd'],
+    ['3.4.2026', 'day first', 46_115, 'yyyy-mm-dd'],
+    ['2026-11-25 13:30', 'day first', 46_351.5625, 'yyyy-mm-dd hh:mm'],
+    ['11/25/2026 1:30 pm', 'month first', 46_351.5625, 'yyyy-mm-dd hh:mm'],
+    ['13:30', 'day first', 0.5625, 'hh:mm'],
+    ['36:00', 'day first', 1.5, '[h]:mm'],
+    ['15%', 'month first', 0.15, '0%'],
+    ['2.5%', 'month first', 0.025, '0.00%'],
+  ] as const)('%s with %s brings its format', (typed, order, value, format) => {
+    expect(readTyped(typed, 'General', 1900, order)).toEqual({ value, format });
+    // A cell that has a format keeps it.
+    expect(readTyped(typed, '0.00', 1900, order)).toEqual({ value });
+  });
+
+  test.each([
+    ['25/11/2026', 'month first'],
+    ['11/25/2026', 'day first'],
+    ['3.4.2026', 'month first'],
+    ['3/4/26', 'month first'],
+    ['2026-02-30', 'month first'],
+    ['5/16', 'month first'],
+  ] as const)('%s with %s is no date', (typed, order) => {
+    expect(readTyped(typed, 'General', 1900, order)).toEqual({ value: typed });
+    expect(readTyped(typed, 'yyyy-mm-dd', 1900, order)).toEqual({ value: typed });
+  });
+
   test('a date, and every kind of value typed back, stays what it is', () => {
     // 2026-11-25 is serial 46351: days from 1899-12-30, definition of the 1900 date system.
     expect(readTyped('2026-11-25', 'yyyy-mm-dd', 1900)).toEqual({ value: 46_351 });
     expect(typedText(46_351.5, 'yyyy-mm-dd hh:mm', 1900)).toBe('2026-11-25 12:00');
+    expect(typedText(0.5625, 'hh:mm', 1900)).toBe('13:30');
+    expect(typedText(1.5, '[h]:mm', 1900)).toBe('36:00');
+    expect(typedText('3.4.2026', 'General', 1900)).toBe("'3.4.2026");
     for (const value of [0.1, -3, 1e21, '62', "'x", '=A1', 'true', true, 'plain']) {
       expect(readTyped(typedText(value, 'General', 1900), 'General', 1900)).toEqual({ value });
     }
