@@ -1,0 +1,171 @@
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
+import { readSheetLayout } from '../../functions/hosts/workbook/file/sheet-layout.ts';
+import { chromiumIsHere, PageBench, pictures } from './page/browser.ts';
+import type { PageHand } from './page/browser.ts';
+import { hostileBooks, oddBooks } from './page/hostile-books.ts';
+
+/** Expected cells are those of the sample log; what a change must do follows from its name. */
+describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the page', () => {
+  let bench: PageBench;
+  beforeAll(async () => {
+    bench = await PageBench.open();
+  });
+  afterAll(() => bench.close());
+
+  async function withTab(work: (hand: PageHand) => Promise<void>): Promise<void> {
+    const context = await bench.context();
+    try {
+      await work(await bench.tab(context));
+    } finally {
+      await context.close();
+    }
+    expect(bench.complaints).toEqual([]);
+  }
+
+  const press = async (hand: PageHand, ...keys: readonly string[]): Promise<void> => {
+    for (const key of keys) await hand.page.keyboard.press(key);
+    await hand.settled();
+  };
+
+  async function typedIn(hand: PageHand, address: string): Promise<string> {
+    await hand.goTo(address);
+    return hand.typed();
+  }
+
+  test('rows are put in from the menu and taken out by keyboard, and undo brings them back', async () => {
+    await withTab(async (hand) => {
+      await hand.goTo('D7');
+      await press(hand, 'Shift+F10');
+      await hand.page.screenshot({ path: join(pictures, 'menu.png') });
+      await press(hand, 'Enter');
+      expect(await typedIn(hand, 'D7')).toBe('');
+      expect(await typedIn(hand, 'D8')).toBe('after cleaning');
+      await press(hand, 'Control+z');
+      expect(await typedIn(hand, 'D7')).toBe('after cleaning');
+      await press(hand, 'Shift+Space', 'Shift+ArrowDown', 'Control+-');
+      expect(await hand.text('notice')).toContain('2 rows were deleted');
+      expect(await typedIn(hand, 'D7')).toBe('after step 2');
+      // The computed answer of the row moved up with its readings.
+      expect(await hand.page.locator('#strip .next').innerText()).toContain('after step 2');
+      await press(hand, 'Control+z');
+      expect(await typedIn(hand, 'D7')).toBe('after cleaning');
+      await press(hand, 'Shift+ArrowRight', 'Delete');
+      expect(await typedIn(hand, 'D7')).toBe('');
+      await press(hand, 'Control+z');
+      expect(await typedIn(hand, 'D7')).toBe('after cleaning');
+    });
+  });
+
+  test('a column is sized by its edge and by keyboard; the width is kept and saved', async () => {
+    await withTab(async (hand) => {
+      const head = hand.page.locator('.head[data-column="3"]').first();
+      const width = async (): Promise<number> => (await head.boundingBox())?.width ?? 0;
+      const before = await width();
+      const box = await head.boundingBox();
+      if (box === null) throw new Error('the heading is not in sight');
+      await hand.page.mouse.move(box.x + box.width - 2, box.y + 8);
+      await hand.page.mouse.down();
+      await hand.page.mouse.move(box.x + box.width + 58, box.y + 8, { steps: 3 });
+      await hand.page.mouse.up();
+      await hand.settled();
+      expect(Math.abs((await width()) - before - 60)).toBeLessThanOrEqual(1);
+      await hand.goTo('D7');
+      await press(hand, 'Alt+Shift+ArrowLeft');
+      expect(Math.abs((await width()) - before - 50)).toBeLessThanOrEqual(1);
+      await press(hand, 'Control+z', 'Control+z');
+      expect(await width()).toBe(before);
+      await press(hand, 'Control+y');
+      await hand.page.reload();
+      await hand.ready();
+      expect(Math.abs((await width()) - before - 60)).toBeLessThanOrEqual(1);
+      const { sheets } = loadWorkbook(await hand.saved());
+      const part = sheets.find(({ sheet }) => sheet.name === 'Readings');
+      // 7.4 pixels a character and 5 of padding, as the page shows widths.
+      const characters = readSheetLayout(part?.text ?? '', '').columnWidths.get(3) ?? 0;
+      expect(Math.abs(characters * 7.4 + 5 - before - 60)).toBeLessThanOrEqual(2);
+      const wide = await head.boundingBox();
+      if (wide === null) throw new Error('the heading is not in sight');
+      await hand.page.mouse.dblclick(wide.x + wide.width - 2, wide.y + 8);
+      await hand.settled();
+      expect(await width()).toBeLessThan(before + 40);
+    });
+  });
+
+  test('a typed date shows as one, and is one in the saved file', async () => {
+    await withTab(async (hand) => {
+      await hand.sheet('Start here');
+      await hand.goTo('D5');
+      for (const text of ['2026-11-25', '03/04/2026', '25/11/2026', '15%', '13:45']) await hand.type(text);
+      const shown: string[] = [];
+      for (const row of [5, 6, 7, 8, 9]) {
+        await hand.goTo(`D${row}`);
+        shown.push(await hand.page.locator('#cell-in-hand').innerText());
+      }
+      // The sample is written in US units: the month stands first, and 25/11/2026 has no such month.
+      expect(shown).toEqual(['2026-11-25', '2026-03-04', '25/11/2026', '15%', '13:45']);
+      expect(await hand.typed()).toBe('13:45');
+      const bytes = await hand.saved();
+      const { workbook } = loadWorkbook(bytes);
+      // Serial 46351 is 2026-11-25: days from 1899-12-30, definition of the 1900 date system.
+      expect(workbook.findSheet('Start here')?.value(4, 3)).toBe(46_351);
+      await hand.openFile('dates.xlsx', bytes);
+      await hand.page.locator('#log-name', { hasText: 'dates.xlsx' }).waitFor();
+      await hand.sheet('Start here');
+      await hand.goTo('D5');
+      expect(await hand.page.locator('#cell-in-hand').innerText()).toBe('2026-11-25');
+      await hand.sheet('Settings');
+      await hand.goTo('B8');
+      await hand.type('SI');
+      await hand.sheet('Start here');
+      await hand.goTo('D6');
+      await hand.type('03/04/2026');
+      await hand.goTo('D6');
+      expect(await hand.page.locator('#cell-in-hand').innerText()).toBe('2026-04-03');
+    });
+  });
+
+  test('hostile files end in a message and leave the open log as it was', async () => {
+    const words: Readonly<Record<string, RegExp>> = {
+      'zip bomb': /would unpack to more than this program accepts/,
+      'more cells than a page holds': /has more cells than this program accepts/,
+      'entity expansion': /declares a document type/,
+    };
+    await withTab(async (hand) => {
+      for (const [name, reason] of Object.entries(words)) {
+        await hand.openFile(`${name}.xlsx`, hostileBooks[name]?.() ?? new Uint8Array());
+        await hand.page
+          .locator('#notice', { hasText: `${name}.xlsx was not opened` })
+          .waitFor({ timeout: 120_000 });
+        expect(await hand.text('notice')).toMatch(reason);
+        expect(await hand.text('log-name')).toBe('visit-log.xlsx');
+      }
+      await hand.goTo('O6');
+      await hand.type('clean', 'Tab');
+      expect(await hand.gate('Air')).toContain('ok');
+    });
+  });
+
+  test('odd files open, and the page goes on working in them', async () => {
+    await withTab(async (hand) => {
+      const title = await hand.page.title();
+      for (const [name, make] of Object.entries(oddBooks)) {
+        await hand.openFile(`${name}.xlsx`, make());
+        await hand.page.waitForFunction(
+          (wanted) => document.getElementById('log-name')?.textContent === wanted,
+          `${name}.xlsx`,
+          { timeout: 120_000 },
+        );
+        await hand.settled();
+        await press(hand, 'Control+a', 'Delete');
+        await hand.goTo('D4');
+        await hand.type('=20+22');
+        await hand.goTo('D4');
+        expect(await hand.page.locator('#cell-in-hand').innerText(), name).toBe('42');
+      }
+      expect(await hand.page.title()).toContain('Ouncewise');
+      expect(title).toContain('Ouncewise');
+    });
+  });
+});
