@@ -29,7 +29,8 @@ function build({ name, entry, target, es, output, minimize = false, help = true,
     entry,
     target,
     output: { path: `${root}dist/${name}`, ...output },
-    resolve: { extensions: ['.ts', '.js'] },
+    // Paths end in the bundles as numbers and comments: a linked node_modules must not change them.
+    resolve: { extensions: ['.ts', '.js'], symlinks: false },
     module: {
       rules: [
         { test: /\.ts$/, loader: 'esbuild-loader', options: { target: es, tsconfig: './tsconfig.json' } },
