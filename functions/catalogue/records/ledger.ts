@@ -1,15 +1,9 @@
-import {
-  completenessOf,
-  foldHeading,
-  historyFields,
-  unitHistory,
-  visitLog,
-} from '../../../src/records/index.ts';
+import { foldHeading, historyFields, unitHistory, visitLog } from '../../../src/records/index.ts';
 import type { RecordRow, UnitHistory } from '../../../src/records/index.ts';
 import { isBlank } from '../../runtime/cells.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import type { Cells, SheetReader } from './read-table.ts';
-import { presenceRow } from './presence.ts';
+import { presenceShare } from './presence.ts';
 import { readRow, sheetReader } from './read-table.ts';
 
 /** A visit log of many units, with its rows found by unit in one pass. */
@@ -100,9 +94,7 @@ export function historyOf(ledger: Ledger, key: string, asOfDay?: number): UnitHi
 /** Completeness of each row of one unit. */
 export function sharesOf(ledger: Ledger, key: string): readonly number[] {
   return keptShares.of(ledger, key, () =>
-    (ledger.rowsOf.get(key) ?? []).map(
-      (cells) => completenessOf(visitLog, presenceRow(ledger.sheet, cells)).share,
-    ),
+    (ledger.rowsOf.get(key) ?? []).map((cells) => presenceShare(ledger.sheet, cells)),
   );
 }
 
