@@ -5,6 +5,8 @@ import type { CellValue } from '../../../functions/hosts/workbook/engine/values.
 import { loadWorkbook } from '../../../functions/hosts/workbook/file/load-workbook.ts';
 import { rememberedCalls } from '../../../functions/hosts/workbook/remembered-calls.ts';
 import { wholeLog } from '../page/logs.ts';
+import { leastAndMedian, writeReport } from '../table-rows.ts';
+import type { TableRow } from '../table-rows.ts';
 import { keptFile } from './kept-file.ts';
 
 const rows = Number(process.argv[2] ?? 1_000);
@@ -56,6 +58,7 @@ const edits: Readonly<Record<string, readonly CellValue[]>> = {
 
 const rounds = 10;
 let slowest = 0;
+const report: TableRow[] = [];
 for (const [heading, values] of Object.entries(edits)) {
   const position = table.columns.indexOf(heading);
   if (position < 0) throw new Error(`the readings have no column ${heading}`);
@@ -70,11 +73,12 @@ for (const [heading, values] of Object.entries(edits)) {
   }
   workbook.setValue(table.sheet, table.firstRow, column, before);
   workbook.recalculate();
-  spent.sort((one, other) => one - other);
-  const median = spent[Math.floor(rounds / 2)] ?? 0;
-  slowest = Math.max(slowest, spent[0] ?? 0);
+  const figure = leastAndMedian(spent);
+  slowest = Math.max(slowest, figure.least);
+  report.push({ part: 'edit of a visit log', what: heading, size: `${rows} rows`, unit: 'ms', ours: figure });
   console.log(
-    `${rows} rows, edit of ${heading} (${cellAddress(table.firstRow, column)}): least ${(spent[0] ?? 0).toFixed(1)} ms, median ${median.toFixed(1)} ms, ${workedOut} cells worked out, ${calls} calls in ${rounds} edits`,
+    `${rows} rows, edit of ${heading} (${cellAddress(table.firstRow, column)}): least ${figure.least.toFixed(1)} ms, median ${figure.median.toFixed(1)} ms, ${workedOut} cells worked out, ${calls} calls in ${rounds} edits`,
   );
 }
 console.log(`${rows} rows, dearest edit: ${slowest.toFixed(1)} ms`);
+writeReport(report, []);

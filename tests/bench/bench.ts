@@ -1,0 +1,69 @@
+/**
+ * One table of everything that is measured: `npm run bench [PART …]`. Every part also runs alone (`npm run bench:PART`).
+ * Rounds of a part that measures something else beside ours take turns; the least and the median of all rounds are shown.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpus } from 'node:os';
+import { join } from 'node:path';
+import { figuresOfGather, figuresOfPage, figuresOfProperties } from './printed-figures.ts';
+import { tableText } from './table-rows.ts';
+import type { BenchReport, TableRow } from './table-rows.ts';
+import { benchFolder } from './workbook/kept-file.ts';
+
+const rounds = Number(process.env['ROUNDS'] ?? 3);
+
+function run(script: string, args: readonly string[] = [], report?: string): string {
+  console.error(`${new Date().toISOString().slice(11, 19)} ${script} ${args.join(' ')}`);
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', join(import.meta.dirname, script), ...args],
+    {
+      encoding: 'utf8',
+      maxBuffer: 2 ** 28,
+      env: report === undefined ? process.env : { ...process.env, BENCH_REPORT: report },
+    },
+  );
+  // The bench of gathering makes damaged logs on purpose and ends with the exit code of the command.
+  if (status !== 0 && stdout === '') throw new Error(`${script} failed: ${stderr.slice(-2_000)}`);
+  return stdout;
+}
+
+function reported(script: string, args: readonly string[]): BenchReport {
+  mkdirSync(benchFolder, { recursive: true });
+  const file = join(benchFolder, 'report.json');
+  rmSync(file, { force: true });
+  run(script, args, file);
+  return JSON.parse(readFileSync(file, 'utf8')) as BenchReport;
+}
+
+function printed(script: string, read: (outputs: readonly string[]) => TableRow[]): BenchReport {
+  return { rows: read(Array.from({ length: rounds }, () => run(script))), notes: [] };
+}
+
+const parts: Readonly<Record<string, () => BenchReport>> = {
+  properties: () => printed('properties/bench.ts', figuresOfProperties),
+  engines: () => reported('workbook/engines/bench.ts', [String(rounds)]),
+  edits: () => reported('workbook/edits.ts', []),
+  gather: () => printed('gather/logs.ts', figuresOfGather),
+  page: () => printed('page/bench.ts', figuresOfPage),
+};
+
+const wanted = process.argv.slice(2);
+const rows: TableRow[] = [];
+const notes: string[] = [];
+for (const [name, measure] of Object.entries(parts)) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
+  const report = measure();
+  rows.push(...report.rows);
+  notes.push(...report.notes);
+}
+const [first] = cpus();
+console.log(tableText(rows));
+console.log(
+  [
+    '',
+    `${cpus().length} cores (${first?.model.trim() ?? 'unknown'}), Node.js ${process.version}, ${new Date().toISOString().slice(0, 10)}`,
+    ...notes,
+  ].join('\n'),
+);
