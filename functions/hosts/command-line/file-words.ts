@@ -34,7 +34,7 @@ export function readFileWords(words: readonly string[], allowed: Allowed): FileW
     } else if (allowed.flags?.includes(word)) flags.add(word);
     else
       throw new UsageError(
-        `${word} is not known here; allowed: ${[...valued, ...(allowed.flags ?? [])].join(', ')}`,
+        `${word} is not known here; allowed: ${[...valued, ...(allowed.flags ?? [])].join(', ')}. A file whose name begins with a dash goes behind --`,
       );
   }
   if (inputs.length === 0) throw new UsageError('name a file; --help shows how');

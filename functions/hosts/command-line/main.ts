@@ -1,5 +1,6 @@
 import { cautions } from './cautions.ts';
 import { commands } from './commands/index.ts';
+import { printable } from './printable.ts';
 import { UsageError } from './usage-error.ts';
 import { FileError } from '../workbook/file/file-error.ts';
 import { CalcError } from '../../../src/errors.ts';
@@ -52,7 +53,7 @@ run(process.argv.slice(2)).then(
   },
   (error: unknown) => {
     const expected = error instanceof UsageError || error instanceof CalcError || error instanceof FileError;
-    console.error(expected || !(error instanceof Error) ? `ouncewise: ${messageOf(error)}` : error.stack);
+    console.error(expected || !(error instanceof Error) ? printable(`ouncewise: ${messageOf(error)}`) : error.stack);
     process.exitCode = 1;
   },
 );

@@ -1,4 +1,4 @@
-import { readdir, stat } from 'node:fs/promises';
+import { readdir, realpath, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { FileError } from '../workbook/file/file-error.ts';
 
@@ -12,8 +12,11 @@ export interface FoundFiles {
   readonly problems: readonly { readonly file: string; readonly reason: string }[];
 }
 
-/** The logs that are named, and those in the folders that are named, in one order whatever the order of the disk. */
-export async function findLogFiles(paths: readonly string[]): Promise<FoundFiles> {
+/**
+ * The logs that are named, and those in the folders that are named, each once and in one order whatever the order of the disk.
+ * `output` is what an earlier run wrote into one of the folders: it is no log.
+ */
+export async function findLogFiles(paths: readonly string[], output?: string): Promise<FoundFiles> {
   const files: string[] = [];
   const problems: { file: string; reason: string }[] = [];
   for (const path of paths) {
@@ -28,7 +31,24 @@ export async function findLogFiles(paths: readonly string[]): Promise<FoundFiles
       problems.push({ file: path, reason: reasonOf(path, problem) });
     }
   }
-  return { files: [...new Set(files)].sort(byName), problems };
+  return { files: await distinct([...files].sort(byName), output), problems };
+}
+
+/** Files without those that are another one by another way. */
+async function distinct(files: readonly string[], output: string | undefined): Promise<string[]> {
+  const seen = new Set<string>();
+  if (output !== undefined) seen.add(await placeOf(output));
+  const kept: string[] = [];
+  for (const file of files) {
+    const place = await placeOf(file);
+    if (!seen.has(place)) kept.push(file);
+    seen.add(place);
+  }
+  return kept;
+}
+
+function placeOf(path: string): Promise<string> {
+  return realpath(path).catch(() => path);
 }
 
 async function logsIn(folder: string): Promise<string[]> {
@@ -50,6 +70,7 @@ function byName(one: string, other: string): number {
 function reasonOf(path: string, problem: unknown): string {
   const code = (problem as NodeJS.ErrnoException).code;
   if (code === 'ENOENT' || code === 'ENOTDIR') return `there is no file ${path}`;
+  if (code === 'EACCES' || code === 'EPERM') return 'it may not be read';
   if (problem instanceof FileError) return problem.message;
   return `it cannot be read (${code ?? String(problem)})`;
 }

@@ -12,6 +12,7 @@ import { Judge } from '../../gathering/judge.ts';
 import { findLogFiles } from '../../gathering/log-files.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
+import { printable } from '../printable.ts';
 
 const words: Readonly<Record<Severity, string>> = { reject: 'Reject', missing: 'Gap', warn: 'Look again' };
 const fewLines = 200;
@@ -30,11 +31,12 @@ lines are shown; --all shows the rest. Exit code 1 when something must be put ri
     const units = unitSystem(options.get('--units') ?? 'US');
     const { files, problems } = await findLogFiles(inputs);
     const logs = await gatherLogs(files, units);
-    for (const { file, reason } of [...problems, ...logs.broken]) console.error(`${file}: ${reason}`);
+    for (const { file, reason } of [...problems, ...logs.broken])
+      console.error(printable(`${file}: ${reason}`));
     const reader = { units, atmospherePa: seaLevelPa };
     const lines = report(logs, reader);
     const most = flags.has('--all') ? Infinity : fewLines;
-    for (const line of lines.slice(0, most)) console.log(line);
+    for (const line of lines.slice(0, most)) console.log(printable(line));
     if (lines.length > most) console.log(`... and ${lines.length - most} more lines (--all shows them)`);
     const { mustCorrect, summary } = summaryOf(logs, lines.length);
     console.log(summary.join('\n'));

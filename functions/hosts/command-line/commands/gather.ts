@@ -11,12 +11,15 @@ import { Judge } from '../../gathering/judge.ts';
 import { findLogFiles } from '../../gathering/log-files.ts';
 import { Progress } from '../../gathering/progress.ts';
 import { catalogueFunctions } from '../../workbook/catalogue-functions.ts';
+import { lockFile } from '../../workbook/file/lock-file.ts';
 import { saveFile } from '../../workbook/file/save-file.ts';
 import { recalculate } from '../../workbook/recalculate.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
 import { oneOf } from '../one-of.ts';
 import { packageRoot } from '../package-root.ts';
+import { printable } from '../printable.ts';
+import { requireOther } from '../require-other.ts';
 import { UsageError } from '../usage-error.ts';
 
 const templates = { others: 'fleet-template.xlsx', excel: 'fleet-template-excel.xlsx' } as const;
@@ -53,15 +56,22 @@ A file that cannot be relied on is named, left out whole, and the others go on; 
       await readFile(join(packageRoot(), 'sample-workbooks', templates[target])),
     );
 
-    const { files, problems } = await findLogFiles(inputs);
+    await requireOther(output, inputs);
+    const { files, problems } = await findLogFiles(inputs, output);
+    for (const file of files) {
+      if ((await lockFile(file)) === undefined) continue;
+      console.error(
+        printable(`${file}: open in another program; what is not saved there yet does not count`),
+      );
+    }
     const progress = new Progress(files.length);
     const logs = await gatherLogs(files, unitSystem(plainWord), (done, file) =>
       progress.at(done, basename(file)),
     );
     progress.end();
     const left = [...problems, ...logs.broken];
-    for (const { file, reason } of left) console.error(`${file}: ${reason}; left out`);
-    for (const { file, remark } of logs.remarks) console.error(`${file}: ${remark}`);
+    for (const { file, reason } of left) console.error(printable(`${file}: ${reason}; left out`));
+    for (const { file, remark } of logs.remarks) console.error(printable(`${file}: ${remark}`));
     if (logs.filesRead === 0) throw new UsageError('no log could be read; nothing is written');
 
     const judge = new Judge(logs.gathering.rows(unitRegister), new Date());

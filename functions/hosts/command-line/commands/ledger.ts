@@ -1,12 +1,15 @@
-import { randomBytes } from 'node:crypto';
-import { access, rename, unlink } from 'node:fs/promises';
-import { basename, dirname, extname, join } from 'node:path';
+import { access, rename } from 'node:fs/promises';
+import { extname } from 'node:path';
 import { unitSystem } from '../../../runtime/unit-system.ts';
 import type { LedgerSummary } from '../../gathering/ledger/summarize-ledger.ts';
 import { summarizeLedger } from '../../gathering/ledger/summarize-ledger.ts';
+import { dropPartFile, partFile, removeLeftParts } from '../../workbook/file/part-file.ts';
+import { finalTarget } from '../../workbook/file/save-file.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
 import { oneOf } from '../one-of.ts';
+import { printable } from '../printable.ts';
+import { requireOther } from '../require-other.ts';
 import { UsageError } from '../usage-error.ts';
 
 export const ledgerCommand: Command = {
@@ -32,10 +35,10 @@ the same are named, and the first one counts. Needs DuckDB, an optional package:
     const unitsWord = oneOf('--units', options.get('--units') ?? 'US', ['US', 'SI']);
     const plainWord = oneOf('--plain-units', options.get('--plain-units') ?? unitsWord, ['US', 'SI']);
     for (const file of inputs) await requireLedger(file);
-    const part = join(
-      dirname(output),
-      `.${basename(output)}.${randomBytes(6).toString('hex')}${extname(output)}`,
-    );
+    await requireOther(output, inputs);
+    const target = await finalTarget(output);
+    await removeLeftParts(target.path);
+    const part = partFile(target.path, extname(output));
     try {
       const summary = await summarizeLedger({
         files: [...inputs].sort(),
@@ -44,12 +47,11 @@ the same are named, and the first one counts. Needs DuckDB, an optional package:
         kind,
         target: part,
       });
-      await rename(part, output);
+      await rename(part, target.path);
       tell(summary, output, unitsWord === 'SI' ? 'g' : 'oz');
       return summary.conflictCount > 0 || summary.unreadableCount > 0 ? 1 : 0;
-    } catch (problem) {
-      await unlink(part).catch(() => undefined);
-      throw problem;
+    } finally {
+      await dropPartFile(part);
     }
   },
 };
@@ -63,11 +65,11 @@ async function requireLedger(file: string): Promise<void> {
 
 function tell(summary: LedgerSummary, output: string, mass: string): void {
   const { unreadable, unreadableCount, conflicts, conflictCount } = summary;
-  for (const line of unreadable) console.error(`${line} cannot be read and does not count`);
+  for (const line of unreadable) console.error(printable(`${line} cannot be read and does not count`));
   if (unreadableCount > unreadable.length)
     console.error(`... and ${unreadableCount - unreadable.length} more such rows`);
   for (const line of conflicts)
-    console.error(`${line} does not say the same as an earlier row and does not count`);
+    console.error(printable(`${line} does not say the same as an earlier row and does not count`));
   if (conflictCount > conflicts.length)
     console.error(`... and ${conflictCount - conflicts.length} more such rows`);
   console.log(

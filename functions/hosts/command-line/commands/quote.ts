@@ -4,12 +4,15 @@ import { dayOfDate } from '../../../runtime/dates.ts';
 import type { GivenFigure } from '../../quoting/fill-template.ts';
 import type { Quote, QuotedChoice } from '../../quoting/quote.ts';
 import { quoteFor } from '../../quoting/quote.ts';
+import { aboutFile } from '../../workbook/file/about-file.ts';
 import { openFile } from '../../workbook/file/open-file.ts';
 import { saveFile } from '../../workbook/file/save-file.ts';
 import { cautions } from '../cautions.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
 import { packageRoot } from '../package-root.ts';
+import { printable } from '../printable.ts';
+import { requireOther } from '../require-other.ts';
 import { UsageError } from '../usage-error.ts';
 import { wrap } from '../wrap.ts';
 
@@ -38,8 +41,9 @@ is listed, and makes the quote a draft.
     const { inputs, output, options } = readFileWords(words, { inputs: 2, options: [...valued] });
     const [file = '', unit = ''] = inputs;
     const forWhom = oneOf('--for', options.get('--for') ?? 'others', ['others', 'excel']);
-    const system = oneOf('--units', options.get('--units') ?? 'US', ['US', 'SI']);
-    const quote = quoteFor({
+    const system = oneOf('--units', options.get('--units') ?? 'US', ['US', 'SI'] as const);
+    if (output !== undefined) await requireOther(output, [file]);
+    const request = {
       file,
       bytes: await openFile(file),
       unit,
@@ -50,10 +54,12 @@ is listed, and makes the quote a draft.
       outfit: options.get('--outfit'),
       by: options.get('--by'),
       given: readGiven(options.get('--set') ?? ''),
-    });
+    };
+    const quote = aboutFile(file, () => quoteFor(request));
     const target = output ?? `repair-or-replace-${quote.unit.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.xlsx`;
+    await requireOther(target, [file]);
     await saveFile(target, quote.bytes);
-    console.log(describe(quote, target));
+    console.log(printable(describe(quote, target)));
     return 0;
   },
 };

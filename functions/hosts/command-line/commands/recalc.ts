@@ -1,6 +1,7 @@
 import { catalogueFunctions } from '../../workbook/catalogue-functions.ts';
 import { CellError } from '../../workbook/engine/values.ts';
 import type { CellValue } from '../../workbook/engine/values.ts';
+import { aboutFile } from '../../workbook/file/about-file.ts';
 import { openFile } from '../../workbook/file/open-file.ts';
 import { saveFile } from '../../workbook/file/save-file.ts';
 import type { Recalculation } from '../../workbook/recalculate.ts';
@@ -8,6 +9,7 @@ import { recalculate } from '../../workbook/recalculate.ts';
 import { resultsCopy } from '../../workbook/results-copy.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
+import { printable } from '../printable.ts';
 import { isSameFile } from '../same-file.ts';
 import { UsageError } from '../usage-error.ts';
 
@@ -32,10 +34,10 @@ that needs a function unknown here keeps its saved value and is listed. --all pr
       throw new UsageError('--results needs a file of its own behind -o: the formulas are lost in the copy');
     }
     const bytes = await openFile(input);
-    const result = recalculate(bytes, catalogueFunctions);
+    const result = aboutFile(input, () => recalculate(bytes, catalogueFunctions));
     const target = output ?? input;
     if (wantsResults) {
-      const copy = resultsCopy(result.loaded);
+      const copy = aboutFile(input, () => resultsCopy(result.loaded));
       await saveFile(target, copy.bytes);
       console.log(
         `${copy.cellCount} cells hold their results in ${target}, for readers without these functions`,
@@ -43,7 +45,7 @@ that needs a function unknown here keeps its saved value and is listed. --all pr
       return result.cycles.length > 0 ? 1 : 0;
     }
     if (output !== undefined || result.changes.length > 0) await saveFile(target, result.bytes);
-    console.log(report(result, target, flags.has('--all') ? Infinity : shown));
+    console.log(printable(report(result, target, flags.has('--all') ? Infinity : shown)));
     return result.cycles.length > 0 ? 1 : 0;
   },
 };

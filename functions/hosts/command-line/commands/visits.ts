@@ -3,11 +3,13 @@ import { catalogueFunctions } from '../../workbook/catalogue-functions.ts';
 import type { Table } from '../../workbook/engine/table.ts';
 import type { CellValue } from '../../workbook/engine/values.ts';
 import { CellError } from '../../workbook/engine/values.ts';
+import { aboutFile } from '../../workbook/file/about-file.ts';
 import { openFile } from '../../workbook/file/open-file.ts';
 import { saveFile } from '../../workbook/file/save-file.ts';
 import { recalculate } from '../../workbook/recalculate.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
+import { printable } from '../printable.ts';
 import { cautions } from '../cautions.ts';
 import { wrap } from '../wrap.ts';
 import { UsageError } from '../usage-error.ts';
@@ -21,7 +23,8 @@ temperature, the answer and the ounces. The log must have the table "Latest" of 
   run: async (words) => {
     const { inputs, output } = readFileWords(words, { inputs: 1 });
     const [input = ''] = inputs;
-    const result = recalculate(await openFile(input), catalogueFunctions);
+    const bytes = await openFile(input);
+    const result = aboutFile(input, () => recalculate(bytes, catalogueFunctions));
     const table = result.loaded.workbook.findTable('Latest');
     if (!table) {
       throw new UsageError(`${input} has no table "Latest"; start from sample-workbooks/visit-log.xlsx`);
@@ -29,7 +32,7 @@ temperature, the answer and the ounces. The log must have the table "Latest" of 
     const target = output ?? input;
     if (output !== undefined || result.changes.length > 0) await saveFile(target, result.bytes);
     console.log(`Last visit of each unit, from ${input}\n`);
-    for (const row of rowsOf(table)) console.log(`${describe(row)}\n`);
+    for (const row of rowsOf(table)) console.log(printable(`${describe(row)}\n`));
     console.log(`${cautions}\n`);
     const errors = result.errors.length;
     console.log(
