@@ -1,7 +1,7 @@
 import { PluginKind, declareClassPlugin } from '@stryker-mutator/api/plugin';
 
 /** What a text is given for where it is told and never compared: where a figure is from, what a field is for. */
-const told = new Set(['source', 'description', 'summary', 'note']);
+const told = new Set(['source', 'description', 'summary', 'note', 'help']);
 
 /**
  * Leaves out changes to text that only tells: the wording of sources and descriptions, and of the first sentence of an
