@@ -7,6 +7,7 @@ import type { ReadLimits } from './file/limits.ts';
 import { loadWorkbook, placeOf } from './file/load-workbook.ts';
 import type { LoadedWorkbook } from './file/load-workbook.ts';
 import { cachedChanges, savedBytes } from './file/save-workbook.ts';
+import { rememberedCalls } from './remembered-calls.ts';
 
 export interface RecalculateOptions {
   /** The present moment for TODAY and NOW; the computer's clock when absent. */
@@ -49,7 +50,9 @@ export function recalculate(
   options: RecalculateOptions = {},
 ): Recalculation {
   const { now, random, limits } = options;
-  const loaded = loadWorkbook(bytes, { customFunctions, now, random }, limits);
+  // Several columns of a log ask for parts of one answer, and many rows ask alike.
+  const remembering = rememberedCalls(customFunctions);
+  const loaded = loadWorkbook(bytes, { customFunctions: remembering, now, random }, limits);
   const { cycles } = loaded.workbook.recalculate({ everything: true });
   const errors: Recalculation['errors'][number][] = [];
   const kept: Recalculation['kept'][number][] = [];
