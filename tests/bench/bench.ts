@@ -1,9 +1,10 @@
 /**
- * One table of everything that is measured: `npm run bench [PART …]`. Every part also runs alone (`npm run bench:PART`).
+ * One table of everything that is measured: `npm run bench [-- PART …]`. Every part also runs alone (`npm run bench:PART`).
+ * `npm run bench -- --kept` measures nothing and prints the table of what each part measured last.
  * Rounds of a part that measures something else beside ours take turns; the least and the median of all rounds are shown.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
 import { figuresOfGather, figuresOfPage, figuresOfProperties } from './printed-figures.ts';
@@ -49,12 +50,24 @@ const parts: Readonly<Record<string, () => BenchReport>> = {
   page: () => printed('page/bench.ts', figuresOfPage),
 };
 
-const wanted = process.argv.slice(2);
+const keptAt = (name: string): string => join(benchFolder, `part-${name}.json`);
+const wanted = process.argv.slice(2).filter((word) => word !== '--kept');
+const measuresNothing = process.argv.includes('--kept');
+const unknown = wanted.filter((name) => !(name in parts));
+if (unknown.length > 0)
+  throw new Error(`no part ${unknown.join(', ')}; there are ${Object.keys(parts).join(', ')}`);
 const rows: TableRow[] = [];
 const notes: string[] = [];
 for (const [name, measure] of Object.entries(parts)) {
   if (wanted.length > 0 && !wanted.includes(name)) continue;
-  const report = measure();
+  if (measuresNothing && !existsSync(keptAt(name))) continue;
+  const report = measuresNothing
+    ? (JSON.parse(readFileSync(keptAt(name), 'utf8')) as BenchReport)
+    : measure();
+  if (!measuresNothing) {
+    mkdirSync(benchFolder, { recursive: true });
+    writeFileSync(keptAt(name), JSON.stringify(report));
+  }
   rows.push(...report.rows);
   notes.push(...report.notes);
 }
