@@ -25,17 +25,18 @@ const testFolders = [
 ];
 
 /** Tests of equations of state tell nothing about the folders that only ask for a property. */
-const solving = ['refrigerants', 'numerics', undefined];
+const solving = ['refrigerants', 'numerics'];
 
 /** These solve hundreds of points, a minute for each mutant; others ask the same solvers for fewer. */
 const slow = /estimated-pairs|refrigerants\/(tables|properties)/;
 
-function testFiles(root, folder) {
+function testFiles(root, folders) {
+  const solves = solving.some((folder) => folders.includes(folder));
   return testFolders
     .flatMap((name) => readdirSync(join(root, 'tests', name), { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.name.endsWith('.test.ts'))
     .map((entry) => relative(root, join(entry.parentPath, entry.name)))
-    .filter((file) => !slow.test(file) && (solving.includes(folder) || !file.includes('refrigerants/')))
+    .filter((file) => !slow.test(file) && (solves || !file.includes('refrigerants/')))
     .sort();
 }
 
@@ -58,11 +59,11 @@ const ownAddress = (root) => ({
  * that know nothing of the run before, in a few milliseconds; libraries stay loaded.
  *
  * @param root - where src and tests are
- * @param folder - of src, whose code is changed; all when absent
+ * @param folders - of src, whose code is changed
  * @returns a function that gives fresh loaders, one for each test file
  */
-export async function bundleTests(root, folder) {
-  const files = testFiles(root, folder);
+export async function bundleTests(root, folders) {
+  const files = testFiles(root, folders);
   const entry = files.map(
     (file) => `${JSON.stringify(file)}: () => require(${JSON.stringify(`./${file}`)}),`,
   );

@@ -3,8 +3,8 @@
  * npm run mutate -- access leak      some of them
  * npm run mutate -- --table          the scores of the last runs, nothing run
  *
- * MUTATION_SAMPLE=0.2 tries a fifth of the mutants, drawn by a fixed seed; MUTATION_KILLED_BEFORE=report.json takes over
- * from a report what tests noticed, so that after adding tests only the others are tried.
+ * MUTATION_SAMPLE=0.2 tries a fifth of the mutants, drawn by a fixed seed; MUTATION_KILLED_BEFORE=folder takes over
+ * from reports copied there what tests noticed, so that after adding tests only the others are tried.
  *
  * src/data is left out: published figures, checked against their sources by tests of their own; so are the tools of
  * src/refrigerants, which write those figures and do not run for a user.
@@ -37,39 +37,49 @@ if (unknown.length > 0) {
   process.exit(1);
 }
 
-function mutate(folder) {
+/** One run for all folders given: what each test reaches is measured once. */
+function mutate(chosen) {
+  mkdirSync(reports, { recursive: true });
+  const run = `${reports}/${chosen.join('-')}`;
   const config = {
     packageManager: 'npm',
     plugins: ['./tests/mutation/runner.js', './tests/mutation/prose.js'],
     testRunner: 'in-process',
     coverageAnalysis: 'perTest',
     ignorers: ['prose'],
-    mutate: [`src/${folder}/**/*.ts`, '!src/refrigerants/tools/**'],
+    mutate: [...chosen.map((folder) => `src/${folder}/**/*.ts`), '!src/refrigerants/tools/**'],
     reporters: ['json'],
-    jsonReporter: { fileName: reportOf(folder) },
+    jsonReporter: { fileName: `${run}.run.json` },
     concurrency: Number(process.env.MUTATION_WORKERS ?? 1),
     dryRunTimeoutMinutes: 15,
     timeoutMS: 20_000,
     timeoutFactor: 4,
-    tempDirName: `${reports}/sandbox-${folder}`,
+    tempDirName: `${run}.sandbox`,
     ignorePatterns: ['dist', 'output', '.cache', 'sample-workbooks', 'manifest'],
     allowConsoleColors: false,
   };
-  mkdirSync(reports, { recursive: true });
-  const file = `${reports}/${folder}.config.json`;
-  writeFileSync(file, JSON.stringify(config, null, 2));
+  writeFileSync(`${run}.config.json`, JSON.stringify(config, null, 2));
   const began = Date.now();
-  const { status } = spawnSync('npx', ['stryker', 'run', file], {
+  const { status } = spawnSync('npx', ['stryker', 'run', `${run}.config.json`], {
     stdio: 'inherit',
-    env: { ...process.env, MUTATION_FOLDER: folder },
+    env: { ...process.env, MUTATION_FOLDERS: chosen.join(' ') },
   });
-  console.log(`${folder}: ${Math.round((Date.now() - began) / 1000)} s`);
-  if (status === 0) writeFileSync(shareOf(folder), process.env.MUTATION_SAMPLE ?? '1');
-  if (status !== 0) process.exitCode = 1;
+  console.log(`${chosen.join(', ')}: ${Math.round((Date.now() - began) / 1000)} s`);
+  if (status === 0) split(`${run}.run.json`, chosen);
+  else process.exitCode = 1;
 }
 
-if (!given.includes('--table'))
-  for (const folder of folders.length > 0 ? folders : everyFolder) mutate(folder);
+/** A report for each folder, so that later runs of other folders leave it alone. */
+function split(file, chosen) {
+  const report = JSON.parse(readFileSync(file, 'utf8'));
+  for (const folder of chosen) {
+    const files = Object.entries(report.files).filter(([name]) => name.startsWith(`src/${folder}/`));
+    writeFileSync(reportOf(folder), JSON.stringify({ ...report, files: Object.fromEntries(files) }));
+    writeFileSync(shareOf(folder), process.env.MUTATION_SAMPLE ?? '1');
+  }
+}
+
+if (!given.includes('--table')) mutate(folders.length > 0 ? folders : everyFolder);
 
 const done = everyFolder.filter((folder) => existsSync(reportOf(folder)) && existsSync(shareOf(folder)));
 console.log(

@@ -7,8 +7,9 @@ import {
   determineHitLimitReached,
   toMutantRunResult,
 } from '@stryker-mutator/api/test-runner';
-import { readFileSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import vm from 'node:vm';
 import { bundleTests } from './bundle.js';
@@ -44,7 +45,7 @@ class InProcessRunner {
 
   async init() {
     requireHere('fast-check').configureGlobal({ seed });
-    this.fresh = await bundleTests(process.cwd(), process.env.MUTATION_FOLDER);
+    this.fresh = await bundleTests(process.cwd(), (process.env.MUTATION_FOLDERS ?? '').split(' '));
   }
 
   async dryRun() {
@@ -78,7 +79,7 @@ class InProcessRunner {
     const only = testFilter && new Set(testFilter);
     const tests = [];
     try {
-      for (const file of this.quickestFirst(Object.keys(loaders), only)) {
+      for (const file of this.quickestFirst(Object.keys(loaders), only, folderOf(activeMutant))) {
         const found = await this.runFile(loaders[file], file, only, !disableBail);
         tests.push(...found);
         if (!disableBail && found.some(({ status }) => status === TestStatus.Failed)) break;
@@ -97,13 +98,12 @@ class InProcessRunner {
    * What is worked out while modules load cannot be traced to tests. For it (no `only`) the tests of its folder and the
    * examples of the catalogue must do: fewer than there are, so that the score errs on the low side.
    */
-  quickestFirst(files, only) {
+  quickestFirst(files, only, folder) {
     const wanted = new Set([...(only ?? [])].map(fileOf));
     const cost = new Map();
     for (const [id, took] of this.took)
       if (!only || only.has(id)) cost.set(fileOf(id), (cost.get(fileOf(id)) ?? 0) + took);
-    const folder = process.env.MUTATION_FOLDER;
-    const own = (file) => (folder === undefined || file.includes(`/${folder}/`) ? 0 : 1);
+    const own = (file) => (file.includes(`/${folder}/`) ? 0 : 1);
     return files
       .filter((file) => (only ? wanted.has(file) : own(file) === 0 || file.endsWith('examples.test.ts')))
       .sort((a, b) => own(a) - own(b) || (cost.get(a) ?? 0) - (cost.get(b) ?? 0));
@@ -159,23 +159,29 @@ function reportedAt({ location: { start, end }, ...mutant }) {
   return { ...mutant, location: { start: fromOne(start), end: fromOne(end) } };
 }
 
-function killedIn(file) {
+/** @param folder - with reports, one for each folder of src */
+function killedIn(folder) {
   const killed = new Map();
-  if (file === undefined) return killed;
-  const report = JSON.parse(readFileSync(file, 'utf8'));
-  const tests = new Map();
-  for (const [testFile, declared] of Object.entries(report.testFiles))
-    for (const { id, name } of declared.tests) tests.set(id, named(testFile, name).id);
-  for (const [source, { mutants }] of Object.entries(report.files)) {
-    for (const mutant of mutants)
-      if (mutant.status === 'Killed')
-        killed.set(
-          keyOf(source, mutant),
-          mutant.killedBy.map((id) => tests.get(id)),
-        );
+  if (folder === undefined) return killed;
+  const names = readdirSync(folder).filter((name) => /^[a-z]+\.json$/.test(name));
+  for (const name of names) {
+    const report = JSON.parse(readFileSync(join(folder, name), 'utf8'));
+    const tests = new Map();
+    for (const [testFile, declared] of Object.entries(report.testFiles))
+      for (const test of declared.tests) tests.set(test.id, named(testFile, test.name).id);
+    for (const [source, { mutants }] of Object.entries(report.files)) {
+      for (const mutant of mutants)
+        if (mutant.status === 'Killed')
+          killed.set(
+            keyOf(source, mutant),
+            mutant.killedBy.map((id) => tests.get(id)),
+          );
+    }
   }
   return killed;
 }
+
+const folderOf = ({ fileName }) => /\/src\/([a-z]+)\//.exec(fileName)?.[1];
 
 const fileOf = (id) => id.slice(0, id.indexOf('#'));
 
