@@ -54,7 +54,6 @@ export function currentIntervals(record: LeakRecord): readonly (Interval & { rea
   const { verifiedDay } = record;
   return intervalsOf(record).flatMap((interval) => {
     const { fromDay, toDay, massKg } = interval;
-    if (verifiedDay !== undefined && toDay <= verifiedDay) return [];
     const start = verifiedDay === undefined ? fromDay : Math.max(fromDay ?? verifiedDay, verifiedDay);
     return start === undefined || toDay <= start
       ? []
