@@ -1,8 +1,12 @@
 import type { Arbitrary } from 'fast-check';
 import fc from 'fast-check';
+import { vi } from 'vitest';
 
 /** How many random cases a property is tried with: more by hand, few in `npm test`. */
 const scale = Number(process.env['OUNCEWISE_FUZZ_RUNS'] ?? 1);
+
+// Many cases, or a busy machine, take longer than a usual test may.
+vi.setConfig({ testTimeout: 300_000 * Math.max(1, scale) });
 
 /** Fixed, so that every run of the tests tries the same cases; another one is another set of cases. */
 export const seed = Number(process.env['OUNCEWISE_FUZZ_SEED'] ?? 20_261_125);

@@ -73,7 +73,7 @@ class Office:
                     # The API takes formulas in English with arguments parted by semicolons.
                     cell.setFormula(content)
                 else:
-                    cell.setValue(content)
+                    cell.setValue(float(content))
             for address, formula in arrays.items():
                 sheet.getCellRangeByName(address).setArrayFormula(formula)
             for address in fill:
