@@ -1,4 +1,4 @@
-import { strToU8, zipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../../../functions/hosts/gathering/read-log.ts';
 import { noCustomFunctions } from '../../../functions/hosts/workbook/engine/custom-functions.ts';
@@ -102,6 +102,19 @@ describe('what fuzzing found: time and memory', () => {
     expect(kept.length).toBeLessThan(60);
     expect(loaded.workbook.sheets[0]?.value(59 * 20, 0)).toBe(5);
   }, 40_000);
+});
+
+describe('what fuzzing found: files that contradict themselves', () => {
+  it('two sheets in one part are refused: only one of them could be saved', () => {
+    const sheets = '<sheet name="S" sheetId="1" r:id="rId1"/><sheet name="T" sheetId="2" r:id="rId1"/>';
+    const sound = buildXlsx({ sheets: [{ name: 'S', cells: { A1: '=1+1' } }] });
+    const parts = unzipSync(sound);
+    const main = 'xl/workbook.xml';
+    parts[main] = strToU8(strFromU8(parts[main] as Uint8Array).replace(/<sheet .*\/>/, sheets));
+    const error = refusal(() => recalculate(zipSync(parts), noCustomFunctions));
+    expect(error.code).toBe('corrupt');
+    expect(error.message).toContain('T is in the file twice');
+  });
 });
 
 describe('what fuzzing found: messages', () => {

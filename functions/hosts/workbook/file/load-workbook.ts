@@ -74,12 +74,16 @@ export function loadWorkbook(
     stylesPart === undefined ? [] : readDateStyles(readPart(archive, stylesPart), stylesPart);
 
   const workbook = new Workbook({ ...options, dateSystem: entries.uses1904 ? 1904 : 1900 });
+  const parts = new Set<string>();
   const worksheets = entries.sheets.map((entry) => {
     const link = links.find(({ id }) => id === entry.relationId);
     if (link === undefined) throw new FileError('corrupt', `the sheet ${entry.name} is not in the file`);
     // Chart sheets and old dialogs hold no cells.
     if (link.kind !== 'worksheet') return undefined;
     if (link.part === undefined) throw new FileError('corrupt', `the sheet ${entry.name} is not in the file`);
+    // Two sheets in one part could not both be saved.
+    if (parts.has(link.part)) throw new FileError('corrupt', `the sheet ${entry.name} is in the file twice`);
+    parts.add(link.part);
     const sheet = workbook.addSheet(entry.name);
     sheet.hidden = entry.isHidden;
     return { sheet, part: link.part };
