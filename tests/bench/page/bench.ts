@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { pageFolder, PageBench } from '../../hosts/page/browser.ts';
-import type { PageHand } from '../../hosts/page/browser.ts';
+import { editTime } from './edit-time.ts';
 import { plainLedger, wholeLog } from './logs.ts';
 
 const bench = await PageBench.open();
@@ -39,34 +39,6 @@ for (let run = 0; run < 3; run++) {
   await context.close();
 }
 
-/** Milliseconds from the Enter key to the frame in which every result is on the screen. */
-async function edit(hand: PageHand, text: string): Promise<number> {
-  await hand.page.keyboard.type(text);
-  await hand.page.evaluate(() => {
-    const page = globalThis as unknown as { took: Promise<number> };
-    page.took = new Promise((resolve) => {
-      document.addEventListener(
-        'keydown',
-        () => {
-          const began = performance.now();
-          new MutationObserver((_changes, observer) => {
-            if (document.documentElement.dataset.busy !== 'false') return;
-            observer.disconnect();
-            requestAnimationFrame(() => setTimeout(() => resolve(performance.now() - began)));
-          }).observe(document.documentElement, { attributes: true });
-        },
-        { capture: true, once: true },
-      );
-    });
-  });
-  await hand.page.keyboard.press('Shift+Enter');
-  const took = await hand.page.evaluate(() => (globalThis as unknown as { took: Promise<number> }).took);
-  await hand.settled();
-  await hand.page.keyboard.press('ArrowDown');
-  await hand.settled();
-  return took;
-}
-
 async function measure(
   name: string,
   bytes: Uint8Array,
@@ -83,7 +55,7 @@ async function measure(
   for (const [address, texts] of Object.entries(cells)) {
     await hand.goTo(address);
     const times: number[] = [];
-    for (const text of texts) times.push(await edit(hand, text));
+    for (const text of texts) times.push(await editTime(hand, text));
     say(`  edit ${address}: ${times.map((time) => time.toFixed(0)).join(', ')} ms to repaint`);
   }
   const scrolled = await hand.page.evaluate(async () => {

@@ -47,7 +47,7 @@ export class CellLooks {
     else if (style.horizontal === 'center' || style.horizontal === 'centerContinuous') {
       lines.push('text-align:center');
     } else if (style.horizontal !== undefined) lines.push('text-align:left', `padding-left:${indent}px`);
-    if (style.vertical === 'center') lines.push('align-items:center');
+    if (style.vertical === 'center') lines.push('align-items:safe center');
     else if (style.vertical === 'top') lines.push('align-items:flex-start');
     if (style.wrap === true)
       lines.push('white-space:pre-wrap', 'overflow-wrap:break-word', 'line-height:1.2');

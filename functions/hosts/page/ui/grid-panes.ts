@@ -24,6 +24,8 @@ export function inside(area: Area, row: number, column: number): boolean {
 
 const measure = document.createElement('canvas').getContext('2d');
 const cellFont = "'Segoe UI', Carlito, 'Helvetica Neue', 'Liberation Sans', Arial, sans-serif";
+/** Longer texts are told whole when the pointer rests on them: their cell may cut them off. */
+const longest = 60;
 /** A number that does not fit is set smaller, but not below this share. */
 const smallest = 0.8;
 
@@ -144,7 +146,7 @@ function pictureOf(
     className: `cell${look}${painting.sheet.showsGridLines ? ' ruled' : ''}${runsOver ? ' runs-over' : ''}`,
     box: `${left}px ${top}px ${width}px ${height}px`,
     text: share === undefined ? '###' : (cell?.text ?? ''),
-    title: share === undefined ? (cell?.text ?? '') : '',
+    title: share === undefined || (cell?.text.length ?? 0) > longest ? (cell?.text ?? '') : '',
     fontSize: share !== undefined && share < 1 ? `${(pixels * share).toFixed(2)}px` : '',
     textWidth: runsOver ? `${columns.offset(end) - left - 8}px` : '',
     words: isInHand ? painting.inHandWords : '',

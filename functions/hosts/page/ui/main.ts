@@ -72,7 +72,7 @@ onClick('cell-menu', () => {
 onClick('fill', () => refocus(app.fillDown()));
 onClick('print', () => {
   const sheets = app.log?.sheets ?? [];
-  const card = sheets.findIndex(({ name }) => name === 'Visit card');
+  const card = sheets.findIndex(({ name }) => name === 'Visit card' || name === 'Quote');
   return app.print(card >= 0 ? card : app.grid.sheetNumber);
 });
 /** Opened by the page itself, for a fleet: what is opened next does not keep it. */

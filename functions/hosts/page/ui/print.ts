@@ -45,7 +45,29 @@ export function layOutForPrint(
     }
     body.append(line);
   }
-  box.replaceChildren(element('table', { class: 'paper' }, columns, body));
+  const table = element('table', { class: 'paper' }, columns, body);
+  box.replaceChildren(table);
+  fitOnPage(box, table);
+}
+
+/** Room on a page between margins of 12 mm, in pixels: as wide as A4 and as high as Letter leave it, to fit on both. */
+const page = { width: 704, height: 955 };
+/** Letters are not set smaller than this share of their size. */
+const smallest = 0.66;
+
+/** Sets a sheet that is a little too long for one page smaller; a much longer one runs on over several. */
+function fitOnPage(box: HTMLElement, table: HTMLElement): void {
+  box.classList.add('measured');
+  box.style.width = `${page.width}px`;
+  let share = 1;
+  const isTooHigh = (): boolean => {
+    table.style.zoom = String(share);
+    return box.offsetHeight > page.height;
+  };
+  while (isTooHigh() && share >= smallest) share -= 0.04;
+  if (share < smallest) table.style.zoom = '';
+  box.classList.remove('measured');
+  box.style.width = '';
 }
 
 /** The part with something in it. */

@@ -174,8 +174,11 @@ export class Suggestions {
     const room = document.documentElement.clientHeight;
     const isLow = field.bottom > room * 0.6;
     const width = Math.min(480, document.documentElement.clientWidth - 16);
-    this.box.style.left = `${Math.max(Math.min(field.left, document.documentElement.clientWidth - width - 8), 4)}px`;
     this.box.style.maxWidth = `${width}px`;
+    // As wide as what it holds: below its cell unless that would put it beyond the edge.
+    this.box.style.left = '0';
+    const most = document.documentElement.clientWidth - this.box.offsetWidth - 8;
+    this.box.style.left = `${Math.max(Math.min(field.left, most), 4)}px`;
     this.box.style.top = isLow ? '' : `${field.bottom + 2}px`;
     this.box.style.bottom = isLow ? `${room - field.top + 2}px` : '';
   }

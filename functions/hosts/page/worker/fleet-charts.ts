@@ -3,6 +3,7 @@ import type { Table } from '../../workbook/engine/table.ts';
 import type { BarChart } from '../protocol.ts';
 import { asideValue } from './evaluate.ts';
 import type { LogSession } from './log-session.ts';
+import { unitsOf } from './log-units.ts';
 import { TableRow } from './table-row.ts';
 
 /** Most bars side by side: more names than these are no picture any more. */
@@ -12,8 +13,7 @@ const mostBars = 24;
 export function fleetCharts(session: LogSession): BarChart[] {
   const figures = figuresOf(session);
   if (figures === undefined) return [];
-  const isSI = asideValue(session.workbook, 'log_units', placeOn(figures.sheet)) === 'SI';
-  const mass = isSI ? 'g' : 'oz';
+  const mass = unitsOf(session.workbook, figures.sheet) === 'SI' ? 'g' : 'oz';
   const charts = [
     monthsByGas(figures, mass),
     worstUnits(figures, mass),

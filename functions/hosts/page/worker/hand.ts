@@ -1,6 +1,7 @@
 import { cautions } from '../../guide/cautions.ts';
 import type { Gate, Hand } from '../protocol.ts';
 import type { TableRow } from './table-row.ts';
+import { CellError, describeError } from '../../workbook/engine/values.ts';
 
 const gateColumns = ['Supply gate', 'Ice gate', 'Air gate', 'Weather gate', 'Settled gate'];
 const factColumns = ['Wait', 'Nameplate', 'Room', 'Next step', 'Superheat', 'Target superheat', 'Split'];
@@ -20,7 +21,8 @@ export function handOf(row: TableRow | undefined): Hand | undefined {
       const text = row.text(heading);
       return { name: heading.replace(/ gate$/, ''), text: text === '' ? '–' : text, state: gateState(text) };
     });
-  const next = row.text('Do next');
+  const broken = row.value('Do next');
+  const next = broken instanceof CellError ? 'Cannot be worked out' : row.text('Do next');
   const facts = factColumns
     .filter((heading) => row.text(heading) !== '')
     .map((heading) => ({
@@ -31,7 +33,7 @@ export function handOf(row: TableRow | undefined): Hand | undefined {
     title,
     next,
     nextState: nextState(next, gates),
-    why: whyOf(row),
+    why: broken instanceof CellError ? brokenWords(row, broken) : whyOf(row),
     danger: dangerOf(row),
     gates,
     facts,
@@ -46,6 +48,14 @@ function dangerOf(row: TableRow): string {
     ? (cautions[0] ?? '')
     : 'Look the gas up before opening anything.';
   return `Class ${safetyClass}. ${words}`;
+}
+
+/** The reason of the first error among the gates and answers: what stands behind it often only passes it on. */
+function brokenWords(row: TableRow, broken: CellError): string {
+  const found = row.table.columns.find((heading) => row.value(heading) instanceof CellError);
+  const first = found === undefined ? broken : row.value(found);
+  const words = describeError(first instanceof CellError ? first : broken);
+  return found === undefined ? words : `${found}: ${words}`;
 }
 
 function gateState(text: string): Gate['state'] {

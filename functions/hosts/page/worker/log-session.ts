@@ -9,15 +9,14 @@ import { FileError } from '../../workbook/file/file-error.ts';
 import { editedParts, fileWith } from '../../workbook/file/save-edited.ts';
 import { setColumnWidths } from '../../workbook/file/set-column-widths.ts';
 import type { Area, Spot, Typed } from '../protocol.ts';
-import { asideValue } from './evaluate.ts';
 import { enteredFormula, storedFormula } from '../spell.ts';
 import { troubleWith } from './cell-trouble.ts';
 import type { CellStep, LogStep, Step } from './log-steps.ts';
+import { dateOrderOf, unitsOf } from './log-units.ts';
 import type { OpenLayout, OpenLog } from './open-log.ts';
 import { openLog } from './open-log.ts';
 import { filledCells } from './filled-cells.ts';
 import { lastTypedRow, shiftRows } from './table-rows.ts';
-import type { DateOrder } from './typed-date.ts';
 import { isDoubtfulDate } from './typed-date.ts';
 import type { Content } from './typed-input.ts';
 import { readTyped } from './typed-input.ts';
@@ -112,7 +111,7 @@ export class LogSession {
     if (typeof grown === 'string') return refused(grown);
     const sheet = this.sheet(sheetIndex);
     const complaints: string[] = [];
-    const order = this.#dateOrder(sheet);
+    const order = dateOrderOf(this.workbook, sheet);
     const steps: CellStep[] = [];
     let doubtful: string | undefined;
     for (const { row, column, typed } of cells) {
@@ -146,7 +145,14 @@ export class LogSession {
       ({ row, column, content }) =>
         'value' in content && sheet.formula(row, column)?.anchor === undefined && sheet.formula(row, column),
     ).length;
+    const unitsBefore = unitsOf(this.workbook, sheet);
     this.#act(steps, grown);
+    const units = unitsOf(this.workbook, sheet);
+    if (units !== unitsBefore) {
+      complaints.push(
+        `the unit system: figures already typed are read as ${units} from now on, and are not converted.`,
+      );
+    }
     const more = complaints.length > 1 ? ` And ${complaints.length - 1} more cells.` : '';
     const replaced =
       lost === 0
@@ -330,11 +336,6 @@ export class LogSession {
     let formats = this.#formats.get(sheet);
     if (formats === undefined) this.#formats.set(sheet, (formats = new Map<string, string>()));
     formats.set(address, format);
-  }
-
-  #dateOrder(sheet: Sheet): DateOrder {
-    const place = { sheet, baseRow: 0, baseColumn: 0, row: 0, column: 0 };
-    return asideValue(this.workbook, 'log_units', place) === 'SI' ? 'day first' : 'month first';
   }
 
   /** A refusal that leaves no grown table behind. */

@@ -8,7 +8,7 @@ import { FileError } from '../../workbook/file/file-error.ts';
 import type { CallName, Calls, Gaze, LogInfo, View } from '../protocol.ts';
 import { namespace } from '../spell.ts';
 import { chartsOf } from './charts.ts';
-import { asideValue } from './evaluate.ts';
+import { unitsOf } from './log-units.ts';
 import { LogSession } from './log-session.ts';
 import type { Outcome } from './log-session.ts';
 import { estimateOf, fleetOf } from './make-workbook.ts';
@@ -139,11 +139,8 @@ const methods: Methods = {
   gather: (logs, template, units) => fleetOf(logs, template, units),
   estimate(unit, template) {
     const { workbook } = present();
-    const [sheet] = workbook.sheets;
-    const place = { baseRow: 0, baseColumn: 0, row: 0, column: 0 };
-    const isSI = sheet !== undefined && asideValue(workbook, 'log_units', { sheet, ...place }) === 'SI';
     const log = { name: current.name, bytes: present().save() };
-    return estimateOf(log, unit, template, isSI ? 'SI' : 'US');
+    return estimateOf(log, unit, template, unitsOf(workbook, present().sheet(0)));
   },
   look: (gaze) => view(gaze),
   type: (cells, isPasted, gaze) => view(gaze, () => present().type(gaze.sheet, cells, isPasted)),
