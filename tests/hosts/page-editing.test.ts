@@ -126,6 +126,32 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
     });
   });
 
+  test('the list of choices stands below its cell, the card fits a page, and a change of units is told', async () => {
+    await withTab(async (hand) => {
+      await hand.goTo('O6');
+      await press(hand, 'Alt+ArrowDown');
+      const field = await hand.page.locator('.cell-editor').boundingBox();
+      const list = await hand.page.locator('#suggestions').boundingBox();
+      expect(Math.abs((list?.x ?? 0) - (field?.x ?? -99))).toBeLessThanOrEqual(2);
+      await press(hand, 'Escape', 'Escape');
+      await hand.page.evaluate(() => (globalThis.print = () => undefined));
+      await hand.page.locator('#print').click();
+      await hand.page.locator('#paper table').waitFor({ state: 'attached' });
+      for (const format of ['Letter', 'A4']) {
+        const pages = (await hand.page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g);
+        expect(pages?.length, format).toBe(1);
+      }
+      await hand.sheet('Settings');
+      await hand.goTo('B8');
+      await hand.type('SI');
+      expect(await hand.text('notice')).toContain('read as SI from now on, and are not converted');
+      await hand.sheet('Readings');
+      // 88 degC is beyond what outdoor air may be: the strip says so in words, not by a code.
+      expect(await hand.text('strip')).toContain('Cannot be worked out');
+      expect(await hand.text('strip')).toContain('received 88 degC');
+    });
+  });
+
   test('hostile files end in a message and leave the open log as it was', async () => {
     const words: Readonly<Record<string, RegExp>> = {
       'zip bomb': /would unpack to more than this program accepts/,
