@@ -69,7 +69,7 @@ const ledgers = twoOrders(visitLog, 'date_time');
 
 describe('the order of rows and columns says nothing', () => {
   test('to FLEETSUMMARY', () => {
-    holds(fc.tuple(ledgers, twoOrders(unitRegister, 'serial')), 300, ([[ledger, ledger2], [register]]) => {
+    holds(fc.tuple(ledgers, twoOrders(unitRegister, 'serial')), 80, ([[ledger, ledger2], [register]]) => {
       const one = call('FLEETSUMMARY', [ledger, register]);
       expect(
         difference(sorted(one), sorted(call('FLEETSUMMARY', [ledger2, register])), true),
@@ -78,7 +78,7 @@ describe('the order of rows and columns says nothing', () => {
   });
 
   test('to LEAKHISTORY', () => {
-    holds(fc.tuple(ledgers, fc.constantFrom('W-12', 'R-02', 'V-1')), 300, ([[ledger, ledger2], unit]) => {
+    holds(fc.tuple(ledgers, fc.constantFrom('W-12', 'R-02', 'V-1')), 80, ([[ledger, ledger2], unit]) => {
       expect(
         difference(call('LEAKHISTORY', [ledger, unit, 20]), call('LEAKHISTORY', [ledger2, unit, 20]), true),
       ).toBeUndefined();
@@ -91,7 +91,7 @@ describe('the order of rows and columns says nothing', () => {
       ledgers,
       twoOrders(cylinderMovements, 'date'),
     );
-    holds(drawn, 300, ([[cylinders, cylinders2], [ledger, ledger2], [movements, movements2]]) => {
+    holds(drawn, 80, ([[cylinders, cylinders2], [ledger, ledger2], [movements, movements2]]) => {
       const named = (sheet: Sheet): Sheet =>
         sheet.map((row) =>
           row.map((cell) => (typeof cell === 'string' && /^N-\d$/.test(cell) ? 'C-3' : cell)),
@@ -119,7 +119,7 @@ describe('the order of rows and columns says nothing', () => {
       .chain(([declaration, body, by]) =>
         plausibleArguments(declaration, 0).map((args) => ({ declaration, body, by, args })),
       );
-    holds(drawn, 800, ({ declaration, body, by, args }) => {
+    holds(drawn, 250, ({ declaration, body, by, args }) => {
       const filled = (list: typeof body): Argument[] =>
         declaration.parameterNames.map((name, index) => {
           if (name === 'days') return undefined;
@@ -135,7 +135,7 @@ describe('the order of rows and columns says nothing', () => {
     const ids = catalogue.all().filter(({ parameterNames }) => parameterNames.includes('assumptions'));
     holds(
       fc.tuple(fc.constantFrom(...ids), assumptions, shuffle, shuffle),
-      300,
+      80,
       ([{ id }, sheet, rows, columns]) => {
         const other = shuffledColumns(shuffledRows(sheet, rows), columns);
         expect(difference(call(id, [sheet]), call(id, [other]), true)).toBeUndefined();
@@ -144,7 +144,7 @@ describe('the order of rows and columns says nothing', () => {
   });
 
   test('to ROWCHECK and COMPLETENESS', () => {
-    holds(ledgers, 300, ([sheet]) => {
+    holds(ledgers, 80, ([sheet]) => {
       const order: Shuffle = (list) => list.toReversed();
       for (const id of ['ROWCHECK', 'COMPLETENESS']) {
         const [headings = [], row = []] = sheet;

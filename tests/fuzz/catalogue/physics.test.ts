@@ -83,7 +83,7 @@ describe('what physics says of any refrigerant', () => {
       reading(5, 60),
       reading(40, 95),
     );
-    holds(drawn, 300, ([gas, suction, line, discharge, more, efficiency]) => {
+    holds(drawn, 60, ([gas, suction, line, discharge, more, efficiency]) => {
       const ends = figure('EXPECTEDDISCHARGE', gas, suction, line, discharge, efficiency);
       if (ends === undefined) return;
       both(ends, figure('EXPECTEDDISCHARGE', gas, suction, line, discharge + more, efficiency), (a, b) =>

@@ -48,7 +48,7 @@ function single({ calls, ranged }: Block, line: number): Argument[] {
 
 describe('a range gives what its cells give one by one', () => {
   test('columns side by side', () => {
-    holds(blocks, 1000, (block) => {
+    holds(blocks, 300, (block) => {
       const { id, calls, ranged } = block;
       if (!ranged.includes(true)) return;
       const args = ranged.map((isRanged, index) =>
@@ -60,7 +60,7 @@ describe('a range gives what its cells give one by one', () => {
   });
 
   test('a column against a row', () => {
-    holds(blocks, 1000, ({ id, calls, ranged }) => {
+    holds(blocks, 300, ({ id, calls, ranged }) => {
       const down = ranged.indexOf(true);
       const across = ranged.indexOf(true, down + 1);
       if (across < 0) return;
@@ -80,7 +80,7 @@ test('nothing, blank text and a cell left out are the same', () => {
   const calls = fc
     .constantFrom(...catalogue.all())
     .chain((declaration) => plausibleArguments(declaration, 1).map((args) => ({ id: declaration.id, args })));
-  holds(calls, 1000, ({ id, args }) => {
+  holds(calls, 300, ({ id, args }) => {
     const expected = asData(call(id, args));
     for (const blank of [null, '', '  ', [[null]], [[]], [] as []]) {
       expect(
@@ -109,7 +109,7 @@ test('elevation 0 is sea level', () => {
   const calls = fc
     .constantFrom(...atSeaLevel)
     .chain((declaration) => plausibleArguments(declaration, 1).map((args) => ({ declaration, args })));
-  holds(calls, 1000, ({ declaration, args }) => {
+  holds(calls, 300, ({ declaration, args }) => {
     const { id, parameterNames, parameters } = declaration;
     // AIRPRESSURE has no other value to work with.
     if (!('default' in (parameters['elevation'] ?? {}))) return;

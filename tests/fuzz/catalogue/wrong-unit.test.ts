@@ -9,14 +9,18 @@ import { recordTables } from '../../../src/records/index.ts';
 import { findUnit } from '../../../src/units/conversion.ts';
 import type { Quantity } from '../../../src/units/quantities.ts';
 import { quantities } from '../../../src/units/quantities.ts';
+import { runs } from '../runs.ts';
 
 const fluidOunces = ['fl oz', 'fl. oz', 'floz', 'oz fl', 'fluid oz', 'fluid ounces', 'Fl Oz'];
+
+/** Other spellings of the same units only when many cases are asked for. */
+const everySpelling = runs(1) > 1;
 
 const unitNames: readonly string[] = [
   ...new Set([
     ...fluidOunces,
     ...Object.values(quantities).flatMap(({ units }) =>
-      units.flatMap(({ symbol, names }) => [symbol, ...(names ?? [])]),
+      units.flatMap(({ symbol, names }) => (everySpelling ? [symbol, ...(names ?? [])] : [symbol])),
     ),
   ]),
 ].filter((name) => name !== '');
@@ -67,8 +71,8 @@ test('no function takes a number with a unit of another quantity', () => {
     });
   });
   expect(passed).toEqual([]);
-  // About 170 numbers of the catalogue, each with more than 150 units that are not its own.
-  expect(tried).toBeGreaterThan(20_000);
+  // About 170 numbers of the catalogue, each with more than 70 units that are not its own.
+  expect(tried).toBeGreaterThan(8000);
 });
 
 test('no record takes a column in a unit of another quantity', () => {
