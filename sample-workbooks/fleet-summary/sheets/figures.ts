@@ -76,7 +76,7 @@ const due = { label: 'N', from: 'O', to: 'P', count: 'Q' } as const;
 
 function dueRows(): CellRecipe[] {
   const count = (row: number): string =>
-    `SUMPRODUCT((fleet_due>=${due.from}${row})*(fleet_due<${due.to}${row})*${inCare})`;
+    `SUMPRODUCT(ISNUMBER(fleet_due)*(fleet_due>=${due.from}${row})*(fleet_due<${due.to}${row})*${inCare})`;
   return Array.from({ length: dueMonths + 1 }, (_, index) => {
     const row = first + index;
     const overdue = index === 0;
