@@ -188,3 +188,23 @@ describe('part files', () => {
     expect(hostname()).not.toBe('');
   });
 });
+
+describe('a quote without a name of its own', () => {
+  it('is not written over the one that is there already', { timeout: 60_000 }, async () => {
+    const { at } = place();
+    const file = join(import.meta.dirname, '../../../sample-workbooks/visit-log.xlsx');
+    const here = process.cwd();
+    process.chdir(at);
+    try {
+      await quoteCommand.run([file, 'U-01']);
+      const [made = ''] = readdirSync(at).filter((name) => name.startsWith('repair-or-replace-'));
+      const before = readFileSync(made);
+      expect(await message(quoteCommand.run([file, 'U-01']))).toBe(
+        `${made} is there already, perhaps with figures of yours in it; name this quote with -o`,
+      );
+      expect(readFileSync(made).equals(before)).toBe(true);
+    } finally {
+      process.chdir(here);
+    }
+  });
+});

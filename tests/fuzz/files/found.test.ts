@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../../../functions/hosts/gathering/read-log.ts';
 import { noCustomFunctions } from '../../../functions/hosts/workbook/engine/custom-functions.ts';
 import { FileError } from '../../../functions/hosts/workbook/file/file-error.ts';
+import { writeCells } from '../../../functions/hosts/workbook/file/write-cells.ts';
 import { recalculate } from '../../../functions/hosts/workbook/recalculate.ts';
 import { unitSystem } from '../../../functions/runtime/unit-system.ts';
 import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
@@ -139,5 +140,15 @@ describe('what fuzzing found: messages', () => {
     expect(message).toMatch(/^the part \?\[2J\?x/);
     expect(message).toMatch(/x\? is damaged$/);
     expect(message.length).toBeLessThan(700);
+  });
+});
+
+describe('what fuzzing found: a sheet without a place for cells', () => {
+  it('refuses a change instead of losing it', () => {
+    const text = '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"/>';
+    const cells = [{ row: 0, column: 0, value: 1 }];
+    expect(refusal(() => writeCells(text, 'xl/worksheets/sheet1.xml', cells, () => undefined)).code).toBe(
+      'corrupt',
+    );
   });
 });

@@ -5,6 +5,7 @@ import type { GivenFigure } from '../../quoting/fill-template.ts';
 import type { Quote, QuotedChoice } from '../../quoting/quote.ts';
 import { quoteFor } from '../../quoting/quote.ts';
 import { aboutFile } from '../../workbook/file/about-file.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 import { openFile } from '../../workbook/file/open-file.ts';
 import { saveFile } from '../../workbook/file/save-file.ts';
 import { cautions } from '../cautions.ts';
@@ -30,7 +31,8 @@ Columns are found by their headings; a visit log, a fleet workbook or an .ods fi
 list in the same file where it has one (codes CALL, REPAIR and the gas); what the file does not know stays an example,
 is listed, and makes the quote a draft.
 
--o             the quote; whole or not at all. repair-or-replace-UNIT.xlsx in this folder if left out
+-o             the quote; whole or not at all. repair-or-replace-UNIT.xlsx in this folder if left out, and
+               never in place of one that is there
 --set          figures of your own: --set "power price=0.19; repair price=420,350,520; years left=4"
 --for          excel, or others (LibreOffice and the rest): how the file spells our functions. others if left out
 --units        what the quote is written in: US, or SI
@@ -58,6 +60,12 @@ is listed, and makes the quote a draft.
     const quote = aboutFile(file, () => quoteFor(request));
     const target = output ?? `repair-or-replace-${quote.unit.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.xlsx`;
     await requireOther(target, [file]);
+    if (output === undefined && existsSync(target)) {
+      throw new FileError(
+        'unwritable',
+        `${target} is there already, perhaps with figures of yours in it; name this quote with -o`,
+      );
+    }
     await saveFile(target, quote.bytes);
     console.log(printable(describe(quote, target)));
     return 0;

@@ -1,6 +1,7 @@
 import { cellAddress, parseAddress } from '../engine/address.ts';
 import type { CellValue } from '../engine/values.ts';
 import { spellValue } from './cell-value.ts';
+import { FileError } from './file-error.ts';
 import { attribute, encodeText, readXml } from './xml-reader.ts';
 
 /** What a cell shall hold: a value, or a formula (as the file spells it, without "=") with its value. */
@@ -70,7 +71,10 @@ export function writeCells(
 ): WrittenSheet {
   const spots = findSpots(text, part, new Set(contents.map(({ row }) => row)));
   const { data } = spots;
-  if (data === undefined || contents.length === 0) return { text, withoutFormula: [] };
+  if (contents.length === 0) return { text, withoutFormula: [] };
+  // Every worksheet has sheet data, were it empty (ECMA-376 Part 1, 18.3.1.99); without, a change would be lost in silence.
+  if (data === undefined)
+    throw new FileError('corrupt', `the sheet ${part} has no place for cells; nothing was saved`);
   const changes: { start: number; end: number; text: string }[] = [];
   const withoutFormula: string[] = [];
   const fresh = new Map<number, CellContent[]>();
