@@ -55,7 +55,7 @@ function meaningOf(table: RecordTable, heading: string): Meaning | undefined {
   if (plain) return { field: plain, unit: statedByAlias(plain, heading) };
   if (heading.length > longestHeading) return undefined;
   const bracketed = /^(.*?)\s*[([]([^()[\]]*(?:\([^()]*\))?[^()[\]]*)[)\]]\s*$/.exec(heading);
-  const trailing = /^(.*?)[\s_,]+(\S+)$/.exec(heading.trim());
+  const trailing = /^(.*?)[\s_,]+([^\s_,]+)$/.exec(heading.trim());
   for (const [match, mustBeUnit] of [
     [bracketed, false],
     [trailing, true],
