@@ -53,7 +53,9 @@ run(process.argv.slice(2)).then(
   },
   (error: unknown) => {
     const expected = error instanceof UsageError || error instanceof CalcError || error instanceof FileError;
-    console.error(expected || !(error instanceof Error) ? printable(`ouncewise: ${messageOf(error)}`) : error.stack);
+    console.error(
+      expected || !(error instanceof Error) ? printable(`ouncewise: ${messageOf(error)}`) : error.stack,
+    );
     process.exitCode = 1;
   },
 );
