@@ -86,7 +86,8 @@ export async function tryCase(given: FuzzCase, folder: string): Promise<Tried> {
     });
     if (chance.oneIn(4))
       step('edit', () => {
-        findings.push(...edited(loaded, opened, given));
+        // The page has one file open and shows its name beside the message.
+        aboutFile(path, () => findings.push(...edited(loaded, opened, given)));
       });
     if (chance.oneIn(4))
       step('grow', () => {

@@ -166,3 +166,10 @@ describe('references', () => {
     );
   });
 });
+
+// What INDEX gives is a reference, also to a blank cell: how spreadsheet programs do it, from memory.
+it('a range may end at a blank cell that INDEX found below everything in use', () => {
+  const sheet = new TestSheet({ A1: '=SUM(F1:INDEX(F1:F6,2))', B1: '=ROW(INDEX(F1:F6,5))' });
+  sheet.workbook.recalculate();
+  expect([sheet.get('A1'), sheet.get('B1')]).toEqual([0, 5]);
+});

@@ -49,7 +49,12 @@ function index(place: Place, operand: Operand, row: number, column: number | und
   const wantedRow = Math.trunc(row);
   if (column === undefined && grid.rows === 1 && grid.columns > 1) return part(grid, 1, wantedRow);
   const wantedColumn = Math.trunc(column ?? (grid.columns === 1 ? 1 : 0));
-  if (whole !== undefined && wantedRow > grid.rows && wantedRow <= whole.height) return null;
+  // Below what is in use a range has blank cells, which other functions still take as cells: SUM(F1:INDEX(F1:F6,2)).
+  if (whole !== undefined && wantedRow > grid.rows && wantedRow <= whole.height && wantedColumn > 0) {
+    if (wantedColumn > whole.width) return referenceError;
+    const [cellRow, cellColumn] = [whole.top + wantedRow - 1, whole.left + wantedColumn - 1];
+    return new Reference(whole.sheet, cellRow, cellColumn, cellRow, cellColumn);
+  }
   return part(grid, wantedRow, wantedColumn);
 }
 
