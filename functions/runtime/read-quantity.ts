@@ -25,7 +25,8 @@ export function readQuantity(
   atmospherePa: number,
   parameter: string,
 ): number {
-  if (fluidOunce.test(text)) {
+  // For any other quantity a fluid ounce is one more unknown unit.
+  if (quantity === 'mass' && fluidOunce.test(text)) {
     throw wrong(
       parameter,
       text,

@@ -125,6 +125,7 @@ describe('a reading typed as text', () => {
     ['twelve', 'mass'],
     ['12 bananas', 'mass'],
     ['62 oz', 'pressure'],
+    ['12 fl oz', 'pressure'],
     ['62-65 psig', 'pressure'],
     ['62 - 65 psig', 'pressure'],
     ['62 to 65 psig', 'pressure'],

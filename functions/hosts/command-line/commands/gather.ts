@@ -112,7 +112,7 @@ function shortName(file: string, inputs: readonly string[]): string {
 function report(logs: GatheredLogs, toCorrect: number, output: string): string {
   const { gathering, filesRead, rowsRead, broken } = logs;
   return [
-    `${filesRead} files read, ${rowsRead} rows; ${gathering.rows(visitLog).length} sets of readings, ${gathering.rows(unitRegister).length} units in the register`,
+    `${filesRead} ${filesRead === 1 ? 'file' : 'files'} read, ${rowsRead} rows; ${gathering.rows(visitLog).length} sets of readings, ${gathering.rows(unitRegister).length} units in the register`,
     `${gathering.repeated} repeated rows counted once, ${gathering.conflicts.length} conflicts, ${broken.length} files left out, ${toCorrect} rows to correct or look at`,
     `The fleet: ${output}`,
   ].join('\n');
