@@ -3,7 +3,6 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
 import { readSheetLayout } from '../../functions/hosts/workbook/file/sheet-layout.ts';
 import { chromiumIsHere, PageBench, pictures } from './page/browser.ts';
-import type { PageHand } from './page/browser.ts';
 import { hostileBooks, oddBooks } from './page/hostile-books.ts';
 
 /** Expected cells are those of the sample log; what a change must do follows from its name. */
@@ -14,52 +13,32 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
   });
   afterAll(() => bench.close());
 
-  async function withTab(work: (hand: PageHand) => Promise<void>): Promise<void> {
-    const context = await bench.context();
-    try {
-      await work(await bench.tab(context));
-    } finally {
-      await context.close();
-    }
-    expect(bench.complaints).toEqual([]);
-  }
-
-  const press = async (hand: PageHand, ...keys: readonly string[]): Promise<void> => {
-    for (const key of keys) await hand.page.keyboard.press(key);
-    await hand.settled();
-  };
-
-  async function typedIn(hand: PageHand, address: string): Promise<string> {
-    await hand.goTo(address);
-    return hand.typed();
-  }
-
   test('rows are put in from the menu and taken out by keyboard, and undo brings them back', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('D7');
-      await press(hand, 'Shift+F10');
+      await hand.press('Shift+F10');
       await hand.page.screenshot({ path: join(pictures, 'menu.png') });
-      await press(hand, 'Enter');
-      expect(await typedIn(hand, 'D7')).toBe('');
-      expect(await typedIn(hand, 'D8')).toBe('after cleaning');
-      await press(hand, 'Control+z');
-      expect(await typedIn(hand, 'D7')).toBe('after cleaning');
-      await press(hand, 'Shift+Space', 'Shift+ArrowDown', 'Control+-');
+      await hand.press('Enter');
+      expect(await hand.typedIn('D7')).toBe('');
+      expect(await hand.typedIn('D8')).toBe('after cleaning');
+      await hand.press('Control+z');
+      expect(await hand.typedIn('D7')).toBe('after cleaning');
+      await hand.press('Shift+Space', 'Shift+ArrowDown', 'Control+-');
       expect(await hand.text('notice')).toContain('2 rows were deleted');
-      expect(await typedIn(hand, 'D7')).toBe('after step 2');
+      expect(await hand.typedIn('D7')).toBe('after step 2');
       // The computed answer of the row moved up with its readings.
       expect(await hand.page.locator('#strip .next').innerText()).toContain('after step 2');
-      await press(hand, 'Control+z');
-      expect(await typedIn(hand, 'D7')).toBe('after cleaning');
-      await press(hand, 'Shift+ArrowRight', 'Delete');
-      expect(await typedIn(hand, 'D7')).toBe('');
-      await press(hand, 'Control+z');
-      expect(await typedIn(hand, 'D7')).toBe('after cleaning');
+      await hand.press('Control+z');
+      expect(await hand.typedIn('D7')).toBe('after cleaning');
+      await hand.press('Shift+ArrowRight', 'Delete');
+      expect(await hand.typedIn('D7')).toBe('');
+      await hand.press('Control+z');
+      expect(await hand.typedIn('D7')).toBe('after cleaning');
     });
   });
 
   test('a column is sized by its edge and by keyboard; the width is kept and saved', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       const head = hand.page.locator('.head[data-column="3"]').first();
       const width = async (): Promise<number> => (await head.boundingBox())?.width ?? 0;
       const before = await width();
@@ -72,11 +51,11 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
       await hand.settled();
       expect(Math.abs((await width()) - before - 60)).toBeLessThanOrEqual(1);
       await hand.goTo('D7');
-      await press(hand, 'Alt+Shift+ArrowLeft');
+      await hand.press('Alt+Shift+ArrowLeft');
       expect(Math.abs((await width()) - before - 50)).toBeLessThanOrEqual(1);
-      await press(hand, 'Control+z', 'Control+z');
+      await hand.press('Control+z', 'Control+z');
       expect(await width()).toBe(before);
-      await press(hand, 'Control+y');
+      await hand.press('Control+y');
       await hand.page.reload();
       await hand.ready();
       expect(Math.abs((await width()) - before - 60)).toBeLessThanOrEqual(1);
@@ -94,7 +73,7 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
   });
 
   test('a typed date shows as one, and is one in the saved file', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.sheet('Start here');
       await hand.goTo('D5');
       for (const text of ['2026-11-25', '03/04/2026', '25/11/2026', '15%', '13:45']) await hand.type(text);
@@ -127,13 +106,13 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
   });
 
   test('the list of choices stands below its cell, the card fits a page, and a change of units is told', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('O6');
-      await press(hand, 'Alt+ArrowDown');
+      await hand.press('Alt+ArrowDown');
       const field = await hand.page.locator('.cell-editor').boundingBox();
       const list = await hand.page.locator('#suggestions').boundingBox();
       expect(Math.abs((list?.x ?? 0) - (field?.x ?? -99))).toBeLessThanOrEqual(2);
-      await press(hand, 'Escape', 'Escape');
+      await hand.press('Escape', 'Escape');
       await hand.page.evaluate(() => (globalThis.print = () => undefined));
       await hand.page.locator('#print').click();
       await hand.page.locator('#paper table').waitFor({ state: 'attached' });
@@ -158,7 +137,7 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
       'more cells than a page holds': /has more cells than this program accepts/,
       'entity expansion': /declares a document type/,
     };
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       for (const [name, reason] of Object.entries(words)) {
         await hand.openFile(`${name}.xlsx`, hostileBooks[name]?.() ?? new Uint8Array());
         await hand.page
@@ -174,7 +153,7 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
   });
 
   test('odd files open, and the page goes on working in them', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       const title = await hand.page.title();
       for (const [name, make] of Object.entries(oddBooks)) {
         await hand.openFile(`${name}.xlsx`, make());
@@ -184,7 +163,7 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
           { timeout: 120_000 },
         );
         await hand.settled();
-        await press(hand, 'Control+a', 'Delete');
+        await hand.press('Control+a', 'Delete');
         await hand.goTo('D4');
         await hand.type('=20+22');
         await hand.goTo('D4');

@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
 import { chromiumIsHere, PageBench, pictures } from './page/browser.ts';
-import type { PageHand } from './page/browser.ts';
 
 const samples = join(import.meta.dirname, '../../sample-workbooks');
 const sample = (name: string): Buffer => readFileSync(join(samples, name));
@@ -16,25 +15,9 @@ describe.skipIf(!chromiumIsHere())('fleet summary and repair or replace on the p
   });
   afterAll(() => bench.close());
 
-  async function withTab(work: (hand: PageHand) => Promise<void>): Promise<void> {
-    const context = await bench.context();
-    try {
-      await work(await bench.tab(context));
-    } finally {
-      await context.close();
-    }
-    expect(bench.complaints).toEqual([]);
-  }
-
-  async function begin(hand: PageHand, name: string | RegExp): Promise<void> {
-    await hand.page.locator('#new').click();
-    await hand.page.getByRole('button', { name }).click();
-    await hand.settled();
-  }
-
   test('the sample fleet opens with its charts, and an edited ledger moves them', async () => {
-    await withTab(async (hand) => {
-      await begin(hand, 'Sample: fleet summary');
+    await bench.withTab(async (hand) => {
+      await hand.begin('Sample: fleet summary');
       await hand.page.locator('#charts figure').first().waitFor();
       const titles = await hand.page.locator('#charts figcaption').allInnerTexts();
       expect(titles).toEqual([
@@ -83,13 +66,13 @@ describe.skipIf(!chromiumIsHere())('fleet summary and repair or replace on the p
       await hand.type(String(old + 10));
       await hand.page.locator('#charts summary').first().click();
       expect(await april()).toContain((before + 10).toFixed(1).replace(/\.0$/, ''));
-      await begin(hand, 'Sample: repair or replace');
+      await hand.begin('Sample: repair or replace');
       expect(await hand.page.locator('#charts-panel').isVisible()).toBe(false);
     });
   });
 
   test('a fleet is gathered from logs, and a unit of it estimated', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       const chooser = hand.page.waitForEvent('filechooser');
       await hand.page.locator('#new').click();
       await hand.page.getByRole('button', { name: 'Fleet summary from logs…' }).click();
@@ -115,7 +98,7 @@ describe.skipIf(!chromiumIsHere())('fleet summary and repair or replace on the p
       await hand.sheet('Units');
       await hand.goTo('A6');
       expect(await hand.page.locator('#cell-in-hand').innerText()).toBe('U-01');
-      await begin(hand, 'Repair or replace U-01');
+      await hand.begin('Repair or replace U-01');
       await hand.page.locator('#log-name', { hasText: 'repair-or-replace-U-01.xlsx' }).waitFor();
       await hand.settled();
       expect(await hand.text('strip')).toContain('U-01');
@@ -125,8 +108,8 @@ describe.skipIf(!chromiumIsHere())('fleet summary and repair or replace on the p
   });
 
   test('an estimate tells its answer while its assumptions are edited', async () => {
-    await withTab(async (hand) => {
-      await begin(hand, 'Sample: repair or replace');
+    await bench.withTab(async (hand) => {
+      await hand.begin('Sample: repair or replace');
       expect(await hand.text('strip')).toContain('Too close to call');
       await hand.sheet('Assumptions');
       await hand.page.screenshot({ path: join(pictures, 'estimate.png') });
@@ -147,8 +130,8 @@ describe.skipIf(!chromiumIsHere())('fleet summary and repair or replace on the p
   });
 
   test('an empty estimate asks for what it lacks', async () => {
-    await withTab(async (hand) => {
-      await begin(hand, 'Empty repair or replace');
+    await bench.withTab(async (hand) => {
+      await hand.begin('Empty repair or replace');
       await hand.page.locator('#notice', { hasText: 'pick it on the sheet Unit' }).waitFor();
       await hand.settled();
       expect(await hand.text('strip')).toContain('No unit picked');

@@ -8,7 +8,6 @@ import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.
 import { buildXlsx } from '../functions/hosts/workbook/build-xlsx.ts';
 import { closeLibreOffice, libreOfficeIsHere, recalcInLibreOffice } from './libreoffice.ts';
 import { chromiumIsHere, PageBench, pictures } from './page/browser.ts';
-import type { PageHand } from './page/browser.ts';
 
 /** Expected words are those of the sample log's own columns; what a change must do follows from the gates' definition. */
 describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
@@ -21,17 +20,8 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
     await closeLibreOffice();
   });
 
-  async function withTab(work: (hand: PageHand) => Promise<void>): Promise<void> {
-    const context = await bench.context();
-    try {
-      await work(await bench.tab(context));
-    } finally {
-      await context.close();
-    }
-  }
-
   test('first start shows the sample log and its first verdict', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       expect(await hand.text('strip')).toContain('Clean first');
       expect(await hand.gate('Air')).toContain('stop');
       expect(await hand.text('log-state')).toBe('sample, unchanged');
@@ -41,13 +31,11 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
     expect(
       bench.asked.filter((address) => !address.startsWith(origin) && !address.startsWith('blob:')),
     ).toEqual([]);
-    expect(bench.complaints).toEqual([]);
   });
 
   test('an empty log, a unit of one\u2019s own and its first readings lead to a verdict, in US units and in SI', async () => {
-    await withTab(async (hand) => {
-      await hand.page.locator('#new').click();
-      await hand.page.getByRole('button', { name: 'Empty visit log' }).click();
+    await bench.withTab(async (hand) => {
+      await hand.begin('Empty visit log');
       await hand.page.locator('#notice', { hasText: 'Begin with the settings' }).waitFor();
       await hand.settled();
       await hand.sheet('Units');
@@ -88,7 +76,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('an edit opens the gate, undo closes it again, redo opens it', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('O6');
       await hand.type('clean', 'Tab');
       expect(await hand.gate('Air')).toContain('ok');
@@ -104,7 +92,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('an entry that the cell does not take is refused in words and can be put right', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('O6');
       await hand.type('sparkling');
       expect(await hand.text('notice')).toContain('One of: clean, dirty, blocked, not seen');
@@ -115,7 +103,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('a choice is picked from the list by keyboard', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('O6');
       await hand.page.keyboard.press('Alt+ArrowDown');
       expect(await hand.page.locator('#suggestion-list [role=option]').allInnerTexts()).toEqual([
@@ -132,7 +120,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('tab-separated text is pasted, copied and filled down', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('AH6');
       await hand.page.evaluate(() => navigator.clipboard.writeText('91\t79.5\n92\t"78"\n'));
       await hand.page.keyboard.press('Control+v');
@@ -154,7 +142,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('a formula is completed, explained, worked out, and its error told beside the cell', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.sheet('Start here');
       await hand.goTo('D5');
       await hand.page.keyboard.type('=SATTE');
@@ -175,7 +163,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('a row is added in the middle of the table', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('A7');
       await hand.page.locator('#add-row').click();
       await hand.settled();
@@ -186,7 +174,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test.skipIf(!libreOfficeIsHere())('a saved log has the same values in LibreOffice', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.goTo('O6');
       await hand.type('clean');
       await hand.goTo('DO6');
@@ -262,7 +250,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('everything by keyboard: out of the sheet, to the tabs, back, and a verdict read aloud', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.page.locator('#grid').focus();
       await hand.page.keyboard.press('F6');
       expect(await hand.page.evaluate(() => document.activeElement?.id)).toBe('new');
@@ -286,7 +274,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
 
   test('axe finds nothing serious, with lists, charts and messages open', async () => {
     const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.page.locator('#show-charts').click();
       await hand.page.locator('#show-cautions').click();
       await hand.goTo('O6');
@@ -324,7 +312,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   });
 
   test('the visit card is laid out for paper, without the columns beside it', async () => {
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       await hand.page.evaluate(() => (globalThis.print = () => undefined));
       await hand.page.locator('#print').click();
       await hand.page.locator('#paper table').waitFor({ state: 'attached' });
@@ -344,7 +332,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
     const book = buildXlsx({
       sheets: [{ name: 'Odd', cells: { A1: html, A2: '=A3+1', A3: '=A2+1', B1: 5, B2: '=B1*2' } }],
     });
-    await withTab(async (hand) => {
+    await bench.withTab(async (hand) => {
       const before = await hand.page.title();
       await hand.openFile('odd.xlsx', book);
       await hand.page.locator('#notice', { hasText: 'wait for each other' }).waitFor();

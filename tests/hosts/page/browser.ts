@@ -85,6 +85,18 @@ export class PageBench {
     return hand;
   }
 
+  /** Lets someone work in a tab of a fresh browser profile; the page must not have complained meanwhile. */
+  async withTab(work: (hand: PageHand) => Promise<void>): Promise<void> {
+    const context = await this.context();
+    this.complaints.length = 0;
+    try {
+      await work(await this.tab(context));
+    } finally {
+      await context.close();
+    }
+    if (this.complaints.length > 0) throw new Error(`the page complained: ${this.complaints.join('; ')}`);
+  }
+
   async close(): Promise<void> {
     await this.browser.close();
     this.served.server.closeAllConnections();
@@ -141,6 +153,24 @@ export class PageHand {
     await this.page.keyboard.type(text);
     await this.page.keyboard.press(end);
     await this.settled();
+  }
+
+  /** Presses keys one after the other. */
+  async press(...keys: readonly string[]): Promise<void> {
+    for (const key of keys) await this.page.keyboard.press(key);
+    await this.settled();
+  }
+
+  /** Chooses what to work on from the menu of new logs. */
+  async begin(name: string | RegExp): Promise<void> {
+    await this.page.locator('#new').click();
+    await this.page.getByRole('button', { name }).click();
+    await this.settled();
+  }
+
+  async typedIn(address: string): Promise<string> {
+    await this.goTo(address);
+    return this.typed();
   }
 
   /** What the cell in hand holds, as it is typed. */

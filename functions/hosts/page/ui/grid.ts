@@ -4,8 +4,10 @@ import { cellAddress } from '../../workbook/engine/address.ts';
 import { Axis } from './axis.ts';
 import type { CellLooks } from './cell-looks.ts';
 import { element } from './element.ts';
-import { inside, paintColumnHeads, PaneCells, paintFrames, paintRowHeads, textWidth } from './grid-panes.ts';
+import { inside, textWidth } from './grid-panes.ts';
 import type { Painting } from './grid-panes.ts';
+import { GridWindow } from './grid-window.ts';
+import type { WindowLayout } from './grid-window.ts';
 
 /** Blank rows and columns shown behind those in use. */
 const spareRows = 40;
@@ -13,16 +15,6 @@ const spareColumns = 6;
 /** Rows and columns painted, and asked for, beyond the visible ones. */
 const paintMargin = { rows: 4, columns: 1 };
 const askMargin = { rows: 16, columns: 5 };
-
-type PaneName = 'corner' | 'above' | 'beside' | 'main';
-const paneNames: readonly PaneName[] = ['corner', 'above', 'beside', 'main'];
-
-interface Pane {
-  readonly box: HTMLElement;
-  readonly layer: HTMLElement;
-  readonly cells: PaneCells;
-  readonly frames: HTMLElement;
-}
 
 /** A sheet on the screen: only what is in sight is in the document. It shows and selects; others edit. */
 export class Grid {
@@ -44,8 +36,7 @@ export class Grid {
   onPaint: () => void = () => undefined;
   readonly #looks: CellLooks;
   readonly #spacer: HTMLElement;
-  readonly #panes: Readonly<Record<PaneName, Pane>>;
-  readonly #heads: Readonly<Record<'leftTop' | 'top' | 'left' | 'leftBottom', HTMLElement>>;
+  readonly #gridWindow: GridWindow;
   #sheet: SheetInfo | undefined;
   #cells = new Map<string, ShownCell>();
   #asked: Area | undefined;
@@ -61,29 +52,8 @@ export class Grid {
     this.headWidth = Math.round(44 * scale);
     this.scroller = root;
     this.#spacer = element('div', { class: 'spacer' });
-    this.window = element('div', { class: 'window' });
-    const pane = (name: PaneName): Pane => {
-      const layer = element('div', { class: 'layer', role: 'rowgroup' });
-      const frames = element('div', { class: 'layer frames', 'aria-hidden': 'true' });
-      const box = element('div', { class: `pane ${name}`, role: 'presentation' }, layer, frames);
-      return { box, layer, cells: new PaneCells(layer), frames };
-    };
-    this.#panes = {
-      corner: pane('corner'),
-      above: pane('above'),
-      beside: pane('beside'),
-      main: pane('main'),
-    };
-    const head = (): HTMLElement => element('div', { class: 'heads', 'aria-hidden': 'true' });
-    this.#heads = { leftTop: head(), top: head(), left: head(), leftBottom: head() };
-    const origin = element('div', { class: 'heads origin', 'aria-hidden': 'true' });
-    origin.style.width = `${this.headWidth}px`;
-    origin.style.height = `${this.headHeight}px`;
-    this.window.append(
-      ...Object.values(this.#heads),
-      ...paneNames.map((name) => this.#panes[name].box),
-      origin,
-    );
+    this.#gridWindow = new GridWindow(this.headWidth, this.headHeight);
+    this.window = this.#gridWindow.root;
     this.#spacer.append(this.window);
     root.append(this.#spacer);
     this.scroller.addEventListener('scroll', () => this.#schedule());
@@ -304,58 +274,29 @@ export class Grid {
     const seen = this.#visible();
     const { clientWidth, clientHeight, scrollLeft, scrollTop } = this.scroller;
     const frozen = this.frozen;
-    const x = this.headWidth + this.columns.offset(frozen.columns);
-    const y = this.headHeight + this.rows.offset(frozen.rows);
-    this.window.style.width = `${clientWidth}px`;
-    this.window.style.height = `${clientHeight}px`;
-    const { corner, above, beside, main } = this.#panes;
-    place(corner.box, this.headWidth, this.headHeight, x, y);
-    place(above.box, x, this.headHeight, clientWidth, y);
-    place(beside.box, this.headWidth, y, x, clientHeight);
-    place(main.box, x, y, clientWidth, clientHeight);
-    const { leftTop, top, left, leftBottom } = this.#heads;
-    place(leftTop, this.headWidth, 0, x, this.headHeight);
-    place(top, x, 0, clientWidth, this.headHeight);
-    place(left, 0, this.headHeight, this.headWidth, y);
-    place(leftBottom, 0, y, this.headWidth, clientHeight);
-    const held = { x: this.columns.offset(frozen.columns), y: this.rows.offset(frozen.rows) };
-    const shift = (layer: HTMLElement, dx: number, dy: number): void => {
-      layer.style.transform = `translate(${-dx}px, ${-dy}px)`;
+    const layout: WindowLayout = {
+      width: clientWidth,
+      height: clientHeight,
+      heldWidth: this.columns.offset(frozen.columns),
+      heldHeight: this.rows.offset(frozen.rows),
+      scrollLeft,
+      scrollTop,
     };
-    for (const layer of [above.layer, above.frames]) shift(layer, held.x + scrollLeft, 0);
-    for (const layer of [beside.layer, beside.frames]) shift(layer, 0, held.y + scrollTop);
-    for (const layer of [main.layer, main.frames]) shift(layer, held.x + scrollLeft, held.y + scrollTop);
-    // Long titles in frozen columns run on over the others as long as those stand at their beginning.
+    this.#gridWindow.layOut(layout);
     const isAtStart = scrollLeft === 0;
-    corner.box.classList.toggle('at-start', isAtStart);
-    const isPainted =
-      this.#painted !== undefined &&
-      this.#paintedAtStart === isAtStart &&
-      seen.top >= this.#painted.top &&
-      seen.bottom <= this.#painted.bottom &&
-      seen.left >= this.#painted.left &&
-      seen.right <= this.#painted.right;
-    if (!isPainted) this.#paintPanes(sheet, seen, frozen);
-    for (const layer of [this.#heads.top.firstElementChild, this.#heads.leftBottom.firstElementChild]) {
-      if (layer instanceof HTMLElement) {
-        shift(
-          layer,
-          layer.parentElement === top ? held.x + scrollLeft : 0,
-          layer.parentElement === top ? 0 : held.y + scrollTop,
-        );
-      }
-    }
+    const isPainted = covers(this.#painted, seen) && this.#paintedAtStart === isAtStart;
+    if (!isPainted) this.#paintPanes(sheet, seen, frozen, isAtStart);
+    this.#gridWindow.shiftHeads(layout);
     this.onPaint();
-    const isAsked =
-      this.#asked !== undefined &&
-      seen.top >= this.#asked.top &&
-      seen.bottom <= this.#asked.bottom &&
-      seen.left >= this.#asked.left &&
-      seen.right <= this.#asked.right;
-    if (!isAsked) this.onGaze();
+    if (!covers(this.#asked, seen)) this.onGaze();
   }
 
-  #paintPanes(sheet: SheetInfo, seen: Area, frozen: { rows: number; columns: number }): void {
+  #paintPanes(
+    sheet: SheetInfo,
+    seen: Area,
+    frozen: { rows: number; columns: number },
+    isAtStart: boolean,
+  ): void {
     const area: Area = {
       top: Math.max(seen.top - paintMargin.rows, frozen.rows),
       left: Math.max(seen.left - paintMargin.columns, frozen.columns),
@@ -363,7 +304,7 @@ export class Grid {
       right: Math.min(seen.right + paintMargin.columns, this.columns.count - 1),
     };
     this.#painted = area;
-    this.#paintedAtStart = this.scroller.scrollLeft === 0;
+    this.#paintedAtStart = isAtStart;
     const painting: Painting = {
       sheet,
       rows: this.rows,
@@ -374,38 +315,16 @@ export class Grid {
       inHandWords: this.inHandWords,
       scale: this.scale,
     };
-    const top = { top: 0, bottom: frozen.rows - 1 };
-    const left = { left: 0, right: frozen.columns - 1 };
-    const areas: Readonly<Record<PaneName, Area>> = {
-      corner: { ...top, ...left },
-      above: { ...area, ...top },
-      beside: { ...area, ...left },
-      main: area,
-    };
-    for (const name of paneNames) {
-      // Titles in frozen columns may run on over what stands beside them.
-      const runsOn = name === 'corner' && this.#paintedAtStart;
-      this.#panes[name].cells.paint(painting, areas[name], runsOn ? area.right : areas[name].right);
-      this.#panes[name].frames.replaceChildren(...paintFrames(painting, this.selection));
-    }
-    const { selection } = this;
-    const fill = (box: HTMLElement, heads: HTMLElement[]): void =>
-      box.replaceChildren(element('div', { class: 'layer' }, ...heads));
-    fill(this.#heads.leftTop, paintColumnHeads(this.columns, 0, frozen.columns - 1, selection));
-    fill(this.#heads.top, paintColumnHeads(this.columns, area.left, area.right, selection));
-    fill(this.#heads.left, paintRowHeads(this.rows, 0, frozen.rows - 1, selection));
-    fill(this.#heads.leftBottom, paintRowHeads(this.rows, area.top, area.bottom, selection));
+    this.#gridWindow.paint(painting, area, frozen, this.selection, isAtStart);
   }
 }
 
-function place(box: HTMLElement, left: number, top: number, right: number, bottom: number): void {
-  const isEmpty = right <= left || bottom <= top;
-  box.hidden = isEmpty;
-  if (isEmpty) return;
-  Object.assign(box.style, {
-    left: `${left}px`,
-    top: `${top}px`,
-    width: `${right - left}px`,
-    height: `${bottom - top}px`,
-  });
+function covers(area: Area | undefined, seen: Area): boolean {
+  return (
+    area !== undefined &&
+    seen.top >= area.top &&
+    seen.bottom <= area.bottom &&
+    seen.left >= area.left &&
+    seen.right <= area.right
+  );
 }

@@ -1,106 +1,29 @@
-import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx/xlsx';
 import { cellAddress, rowLimit } from '../../workbook/engine/address.ts';
 import type { Sheet } from '../../workbook/engine/sheet.ts';
 import type { Table } from '../../workbook/engine/table.ts';
 import { lastColumnOf } from '../../workbook/engine/table.ts';
-import type { Workbook } from '../../workbook/engine/workbook.ts';
 import { extendTable } from '../../workbook/file/extend-table.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
-import { editedParts, fileWith } from '../../workbook/file/save-edited.ts';
-import { setColumnWidths } from '../../workbook/file/set-column-widths.ts';
+import { fileWith } from '../../workbook/file/save-edited.ts';
 import type { Area, Spot, Typed } from '../protocol.ts';
-import { enteredFormula, storedFormula } from '../spell.ts';
+import { enteredFormula } from '../spell.ts';
 import { troubleWith } from './cell-trouble.ts';
-import type { CellStep, LogStep, Step } from './log-steps.ts';
+import { EditedLog } from './edited-log.ts';
+import type { CellStep } from './log-steps.ts';
 import { dateOrderOf, unitsOf } from './log-units.ts';
-import type { OpenLayout, OpenLog } from './open-log.ts';
-import { openLog } from './open-log.ts';
 import { filledCells } from './filled-cells.ts';
+import type { Outcome } from './outcome.ts';
+import { fine, refused } from './outcome.ts';
 import { lastTypedRow, shiftRows } from './table-rows.ts';
 import { isDoubtfulDate } from './typed-date.ts';
-import type { Content } from './typed-input.ts';
 import { readTyped } from './typed-input.ts';
 import { complaintOf, validationOf } from './validations.ts';
-import { writeFormats } from './write-formats.ts';
 
-/** Steps kept for undo. */
-const deepest = 200;
 /** Cells one action may change. */
 const largestAction = 200_000;
 
-export interface Outcome {
-  readonly notice: string;
-  readonly wasRefused: boolean;
-  /** The log was read anew from other bytes. */
-  readonly isRebuilt: boolean;
-}
-
-const fine: Outcome = { notice: '', wasRefused: false, isRebuilt: false };
-const refused = (notice: string): Outcome => ({ notice, wasRefused: true, isRebuilt: false });
-
-/** A log being worked on. It tells `keep` every change, so that nothing is lost when the page goes. */
-export class LogSession {
-  log: OpenLog;
-  bytes: Uint8Array;
-  readonly #undo: Step[] = [];
-  readonly #redo: Step[] = [];
-  #edited = new Map<Sheet, Map<string, Spot>>();
-  #widths = new Map<Sheet, Map<number, number | undefined>>();
-  /** Number formats that came with what was typed, by address. */
-  #formats = new Map<Sheet, Map<string, string>>();
-  readonly #keep: (steps: readonly LogStep[]) => void;
-  readonly #keepBytes: (bytes: Uint8Array) => void;
-
-  constructor(
-    bytes: Uint8Array,
-    keep: (steps: readonly LogStep[]) => void,
-    keepBytes: (bytes: Uint8Array) => void,
-  ) {
-    this.bytes = bytes;
-    this.log = openLog(bytes);
-    this.#keep = keep;
-    this.#keepBytes = keepBytes;
-  }
-
-  get workbook(): Workbook {
-    return this.log.loaded.workbook;
-  }
-
-  get canUndo(): boolean {
-    return this.#undo.length > 0;
-  }
-
-  get canRedo(): boolean {
-    return this.#redo.length > 0;
-  }
-
-  sheet(index: number): Sheet {
-    const sheet = this.workbook.sheets[index];
-    if (sheet === undefined) throw new Error(`the log has no sheet ${index + 1}`);
-    return sheet;
-  }
-
-  layout(sheet: Sheet): OpenLayout {
-    return this.log.layouts.get(sheet) as OpenLayout;
-  }
-
-  styleNumber(sheet: Sheet, row: number, column: number): number | undefined {
-    const { styles, columnStyles } = this.layout(sheet);
-    return styles[column]?.[row] ?? columnStyles.get(column);
-  }
-
-  format(sheet: Sheet, row: number, column: number): string {
-    return this.#typedFormat(sheet, row, column) ?? this.#fileFormat(sheet, row, column);
-  }
-
-  #fileFormat(sheet: Sheet, row: number, column: number): string {
-    return this.log.styles.cells[this.styleNumber(sheet, row, column) ?? 0]?.format ?? 'General';
-  }
-
-  #typedFormat(sheet: Sheet, row: number, column: number): string | undefined {
-    return this.#formats.size === 0 ? undefined : this.#formats.get(sheet)?.get(cellAddress(row, column));
-  }
-
+/** A log being worked on: what a person at the page can do to it. */
+export class LogSession extends EditedLog {
   /** Puts typed texts into cells. A single one that a check forbids is refused; pasted ones are taken and told about. */
   type(sheetIndex: number, cells: readonly Typed[], isPasted: boolean): Outcome {
     if (cells.length > largestAction)
@@ -117,7 +40,7 @@ export class LogSession {
     for (const { row, column, typed } of cells) {
       if (row >= rowLimit) continue;
       const table = this.workbook.tableAt(sheet, row, column);
-      const pattern = this.#fileFormat(sheet, row, column);
+      const pattern = this.fileFormat(sheet, row, column);
       const read = readTyped(typed, pattern, this.workbook.dateSystem, order);
       const content = 'formula' in read ? { formula: enteredFormula(read.formula, table) } : read;
       const trouble = troubleWith(this.workbook, content, sheet, row, column);
@@ -146,7 +69,7 @@ export class LogSession {
         'value' in content && sheet.formula(row, column)?.anchor === undefined && sheet.formula(row, column),
     ).length;
     const unitsBefore = unitsOf(this.workbook, sheet);
-    this.#act(steps, grown);
+    this.act(steps, grown);
     const units = unitsOf(this.workbook, sheet);
     if (units !== unitsBefore) {
       complaints.push(
@@ -186,7 +109,7 @@ export class LogSession {
       return refused(`More than ${largestAction} cells at once are too many.`);
     const trouble = this.#firstTrouble(steps, sheet);
     if (trouble !== undefined) return refused(trouble);
-    this.#act(steps);
+    this.act(steps);
     return { ...fine, notice: formulas === 0 ? '' : 'Computed columns of the table kept their formulas.' };
   }
 
@@ -216,7 +139,7 @@ export class LogSession {
         steps.push({ sheet: toSheet, row, column, content });
       }
     }
-    this.#act(steps, grown);
+    this.act(steps, grown);
     return { ...fine, isRebuilt: grown };
   }
 
@@ -237,7 +160,7 @@ export class LogSession {
     const steps = isBelow ? [] : shiftRows(this, now, row, count);
     const broken = this.#firstTrouble(steps, now.sheet);
     if (broken !== undefined) return refused(broken);
-    this.#act(steps, missing > 0);
+    this.act(steps, missing > 0);
     return { notice: '', wasRefused: false, isRebuilt: missing > 0 };
   }
 
@@ -251,7 +174,7 @@ export class LogSession {
     const steps = shiftRows(this, table, row, -Math.min(count, table.lastRow - row + 1));
     const trouble = this.#firstTrouble(steps, sheet);
     if (trouble !== undefined) return refused(trouble);
-    this.#act(steps);
+    this.act(steps);
     if (steps.length === 0) return { ...fine, notice: 'Nothing was typed there; the row stays.' };
     const rows = count === 1 ? `Row ${row + 1} was` : `${count} rows were`;
     return { ...fine, notice: `${rows} deleted; Undo brings ${count === 1 ? 'it' : 'them'} back.` };
@@ -264,56 +187,22 @@ export class LogSession {
       column: from + index,
       width,
     }));
-    this.#act(after);
+    this.act(after);
     return { ...fine, isRebuilt: true };
-  }
-
-  undo(): Outcome {
-    return this.#step(this.#undo, this.#redo, false);
-  }
-
-  redo(): Outcome {
-    return this.#step(this.#redo, this.#undo, true);
-  }
-
-  /** Applies steps that were kept in the browser, without working out formulas yet. */
-  replay(steps: readonly LogStep[]): void {
-    for (const step of steps) this.#set(step);
-  }
-
-  /** The file with every change in it. */
-  save(): Uint8Array {
-    return fileWith(this.log.loaded, this.#parts());
-  }
-
-  #parts(): Map<string, string> {
-    const { loaded, forExcel } = this.log;
-    const edited = new Map([...this.#edited].map(([sheet, spots]) => [sheet, [...spots.values()]]));
-    const parts = editedParts({ loaded, edited, spell: (formula) => storedFormula(formula, forExcel) });
-    for (const { sheet, part, text, isUtf8 } of loaded.sheets) {
-      const widths = this.#widths.get(sheet);
-      // A part in another encoding keeps its widths rather than being written anew for them.
-      if (widths !== undefined && isUtf8) parts.set(part, setColumnWidths(parts.get(part) ?? text, widths));
-    }
-    writeFormats(this.log, this.#formats, parts);
-    return parts;
   }
 
   /** The reason why a table cannot grow; undefined once it has grown. */
   #grow(table: Table, count: number): string | undefined {
     if (count * table.columns.length > largestAction * 2)
       return `The table ${table.name} cannot grow by ${count} rows at once.`;
-    const parts = this.#parts();
+    const parts = this.parts();
     try {
       extendTable(this.log.loaded, parts, table, count);
     } catch (problem) {
       if (problem instanceof FileError) return `${problem.message}.`;
       throw problem;
     }
-    const bytesBefore = this.save();
-    const bytesAfter = fileWith(this.log.loaded, parts);
-    this.#push({ bytesBefore, bytesAfter, isPart: false });
-    this.#rebuild(bytesAfter);
+    this.replaceWith(fileWith(this.log.loaded, parts));
     return undefined;
   }
 
@@ -328,22 +217,9 @@ export class LogSession {
     return missing <= 0 ? false : (this.#grow(table, missing) ?? true);
   }
 
-  #setFormat(sheet: Sheet, address: string, format: string | undefined): void {
-    if (format === undefined) {
-      this.#formats.get(sheet)?.delete(address);
-      return;
-    }
-    let formats = this.#formats.get(sheet);
-    if (formats === undefined) this.#formats.set(sheet, (formats = new Map<string, string>()));
-    formats.set(address, format);
-  }
-
   /** A refusal that leaves no grown table behind. */
   #withdrawn(words: string, hasGrown: boolean): Outcome {
-    if (hasGrown) {
-      this.undo();
-      this.#redo.length = 0;
-    }
+    if (hasGrown) this.takeBack();
     return { ...refused(words), isRebuilt: hasGrown };
   }
 
@@ -355,95 +231,6 @@ export class LogSession {
       if (sheet.value(row, across) !== null || sheet.formula(row, across) !== undefined) return undefined;
     }
     return table;
-  }
-
-  #rebuild(bytes: Uint8Array): void {
-    this.bytes = bytes;
-    this.log = openLog(bytes);
-    this.#edited = new Map();
-    this.#widths = new Map();
-    this.#formats = new Map();
-    this.workbook.recalculate({ everything: true });
-    this.#keepBytes(bytes);
-  }
-
-  #step(from: Step[], to: Step[], forward: boolean): Outcome {
-    let isRebuilt = false;
-    for (;;) {
-      const step = from.pop();
-      if (step === undefined) break;
-      to.push(step);
-      if ('bytesBefore' in step) {
-        this.#rebuild(forward ? step.bytesAfter : step.bytesBefore);
-        isRebuilt = true;
-      } else {
-        const steps = forward ? step.after : step.before;
-        for (const one of steps) this.#set(one);
-        isRebuilt ||= steps.some((one) => 'width' in one);
-        this.workbook.recalculate();
-        this.#keep(steps);
-      }
-      // What was done in one go is undone in one go.
-      const goesOn = forward ? from.at(-1)?.isPart === true : step.isPart;
-      if (!goesOn) break;
-    }
-    return { ...fine, isRebuilt };
-  }
-
-  #act(after: readonly LogStep[], isPart = false): void {
-    if (after.length === 0) return;
-    const before = after.map((step): LogStep => {
-      const { sheet: index, column } = step;
-      const sheet = this.sheet(index);
-      if ('width' in step) return { ...step, width: this.layout(sheet).columnWidths.get(column) };
-      return { sheet: index, row: step.row, column, content: this.contentOf(sheet, step.row, column) };
-    });
-    for (const step of after) this.#set(step);
-    this.workbook.recalculate();
-    this.#push({ before, after, isPart });
-    this.#keep(after);
-  }
-
-  #push(step: Step): void {
-    this.#undo.push(step);
-    if (this.#undo.length > deepest) this.#undo.shift();
-    this.#redo.length = 0;
-  }
-
-  #set(step: LogStep): void {
-    const { sheet: index, column } = step;
-    const sheet = this.sheet(index);
-    if ('width' in step) {
-      let widths = this.#widths.get(sheet);
-      if (widths === undefined) this.#widths.set(sheet, (widths = new Map<number, number | undefined>()));
-      widths.set(column, step.width);
-      const shown = this.layout(sheet).columnWidths;
-      if (step.width === undefined) shown.delete(column);
-      else shown.set(column, step.width);
-      return;
-    }
-    const { row, content } = step;
-    this.#setFormat(sheet, cellAddress(row, column), 'value' in content ? content.format : undefined);
-    if ('formula' in content) this.workbook.setFormula(sheet, row, column, content.formula);
-    else this.workbook.setValue(sheet, row, column, content.value);
-    let spots = this.#edited.get(sheet);
-    if (spots === undefined) this.#edited.set(sheet, (spots = new Map<string, Spot>()));
-    spots.set(cellAddress(row, column), { row, column });
-  }
-
-  /** What a cell holds: its own formula, or a value. */
-  contentOf(sheet: Sheet, row: number, column: number): Content {
-    const formula = sheet.formula(row, column);
-    if (formula !== undefined && formula.anchor === undefined) return { formula: formula.text() };
-    return { value: sheet.value(row, column), format: this.#typedFormat(sheet, row, column) };
-  }
-
-  /** What a cell holds, as another cell would hold it: formulas move along. */
-  movedContent(source: Sheet, fromRow: number, fromColumn: number, row: number, column: number): Content {
-    const content = this.contentOf(source, fromRow, fromColumn);
-    if (!('formula' in content)) return content;
-    const relative = translateFormulaToR1C1(`=${content.formula}`, cellAddress(fromRow, fromColumn));
-    return { formula: translateFormulaToA1(relative, cellAddress(row, column)).slice(1) };
   }
 
   #firstTrouble(steps: readonly CellStep[], sheet: Sheet): string | undefined {

@@ -10,7 +10,7 @@ import { namespace } from '../spell.ts';
 import { chartsOf } from './charts.ts';
 import { unitsOf } from './log-units.ts';
 import { LogSession } from './log-session.ts';
-import type { Outcome } from './log-session.ts';
+import type { Outcome } from './outcome.ts';
 import { estimateOf, fleetOf } from './make-workbook.ts';
 import { takeLog, takenLogs } from './one-tab.ts';
 import { columnCharacters, sheetInfos } from './open-log.ts';

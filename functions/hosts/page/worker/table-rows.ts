@@ -1,6 +1,6 @@
 import type { Table } from '../../workbook/engine/table.ts';
 import { lastColumnOf } from '../../workbook/engine/table.ts';
-import type { LogSession } from './log-session.ts';
+import type { EditedLog } from './edited-log.ts';
 import type { CellStep } from './log-steps.ts';
 import type { Content } from './typed-input.ts';
 
@@ -20,7 +20,7 @@ export function lastTypedRow(table: Table): number {
  * within the table, with formulas that were typed into them; computed columns go on computing. The table keeps its size:
  * what moves beyond its last row is the caller's to prevent.
  */
-export function shiftRows(session: LogSession, table: Table, from: number, count: number): CellStep[] {
+export function shiftRows(log: EditedLog, table: Table, from: number, count: number): CellStep[] {
   const { sheet, lastRow } = table;
   const steps: CellStep[] = [];
   const used = lastTypedRow(table);
@@ -32,11 +32,11 @@ export function shiftRows(session: LogSession, table: Table, from: number, count
       const isFresh = source < from || source > used;
       if (!isFresh && hasSameFormula(table, source, row, column)) continue;
       const content: Content = !isFresh
-        ? session.movedContent(sheet, source, column, row, column)
+        ? log.movedContent(sheet, source, column, row, column)
         : isComputed
-          ? session.movedContent(sheet, lastRow, column, row, column)
+          ? log.movedContent(sheet, lastRow, column, row, column)
           : { value: null };
-      if (!isSame(content, session.contentOf(sheet, row, column))) {
+      if (!isSame(content, log.contentOf(sheet, row, column))) {
         steps.push({ sheet: sheet.index, row, column, content });
       }
     }
