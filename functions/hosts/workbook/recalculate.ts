@@ -1,8 +1,12 @@
 import { cellAddress } from './engine/address.ts';
 import type { CustomFunctions } from './engine/custom-functions.ts';
 import type { FormulaCell } from './engine/formula-cell.ts';
+import type { RunReport } from './engine/run.ts';
+import { OutOfTime, withinTime } from './engine/time-allowance.ts';
 import { CellError, describeError } from './engine/values.ts';
 import type { CellValue } from './engine/values.ts';
+import type { Workbook } from './engine/workbook.ts';
+import { FileError } from './file/file-error.ts';
 import type { ReadLimits } from './file/limits.ts';
 import { loadWorkbook, placeOf } from './file/load-workbook.ts';
 import type { LoadedWorkbook } from './file/load-workbook.ts';
@@ -14,7 +18,12 @@ export interface RecalculateOptions {
   readonly now?: (() => Date) | undefined;
   readonly random?: (() => number) | undefined;
   readonly limits?: ReadLimits | undefined;
+  /** What working out the formulas may take, in minutes; 10 when absent. */
+  readonly minutes?: number | undefined;
 }
+
+/** A log of 50,000 rows takes seconds; what takes longer than this was not made to be worked out. */
+export const usualMinutes = 10;
 
 export interface CellPlace {
   readonly sheet: string;
@@ -42,18 +51,18 @@ export interface Recalculation {
  *
  * @param bytes - the file
  * @param customFunctions - what the formulas may call beside the standard functions
- * @throws FileError when the bytes are no workbook this program can read
+ * @throws FileError when the bytes are no workbook this program can read, or its formulas take longer than allowed
  */
 export function recalculate(
   bytes: Uint8Array,
   customFunctions: CustomFunctions,
   options: RecalculateOptions = {},
 ): Recalculation {
-  const { now, random, limits } = options;
+  const { now, random, limits, minutes = usualMinutes } = options;
   // Several columns of a log ask for parts of one answer, and many rows ask alike.
   const remembering = rememberedCalls(customFunctions);
   const loaded = loadWorkbook(bytes, { customFunctions: remembering, now, random }, limits);
-  const { cycles } = loaded.workbook.recalculate({ everything: true });
+  const { cycles } = workedOut(loaded.workbook, minutes);
   const errors: Recalculation['errors'][number][] = [];
   const kept: Recalculation['kept'][number][] = [];
   let formulaCount = 0;
@@ -82,6 +91,16 @@ export function recalculate(
     formulaCount,
     loaded,
   };
+}
+
+function workedOut(workbook: Workbook, minutes: number): RunReport {
+  try {
+    return withinTime(minutes * 60_000, () => workbook.recalculate({ everything: true }));
+  } catch (problem) {
+    if (!(problem instanceof OutOfTime)) throw problem;
+    const time = minutes === 1 ? '1 minute' : `${minutes} minutes`;
+    throw new FileError('too-long', `its formulas were not worked out within ${time}; nothing was written`);
+  }
 }
 
 /** Formula cells as a reader meets them, row by row. */

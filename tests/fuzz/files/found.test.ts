@@ -57,6 +57,33 @@ describe('what fuzzing found: time and memory', () => {
     expect(loaded.workbook.sheets[0]?.value(1, 0)).toBe(4);
   });
 
+  const texts = Object.fromEntries(Array.from({ length: 20_000 }, (_, row) => [`A${row + 1}`, `t${row}`]));
+  const hours: readonly (readonly [string, Readonly<Record<string, number | string>>])[] = [
+    [
+      'one search for each of 20,000 texts among all of them',
+      { ...texts, C1: '=SUMPRODUCT(COUNTIF(A1:A20000,"*"&A1:A20000&"*"))' },
+    ],
+    ['a matrix of 9 million cells', { C3001: '=MDETERM(1/(ROW(A1:A3000)+COLUMN(A1:DKJ1)))' }],
+    [
+      'many cells that each add up a million',
+      {
+        A1000000: 1,
+        ...Object.fromEntries(
+          Array.from({ length: 3000 }, (_, row) => [
+            `C${row + 1}`,
+            `=SUMPRODUCT(ROW(A$1:A$1000000)*${row + 1})`,
+          ]),
+        ),
+      },
+    ],
+  ];
+  it.each(hours)('%s: given up after the time allowed', (_what, cells) => {
+    const bytes = buildXlsx({ sheets: [{ name: 'S', cells }] });
+    const error = refusal(() => recalculate(bytes, noCustomFunctions, { minutes: 0.005 }));
+    expect(error.code).toBe('too-long');
+    expect(error.message).toBe('its formulas were not worked out within 0.005 minutes; nothing was written');
+  });
+
   it('a formula over the whole sheet is left alone when the last cell of it is in use, and others go on', () => {
     const far = '<row r="1048576"><c r="XFD1048576"><v>1</v></c></row>';
     const bytes = withRows(

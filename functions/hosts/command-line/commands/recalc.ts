@@ -5,7 +5,7 @@ import { aboutFile } from '../../workbook/file/about-file.ts';
 import { openFile } from '../../workbook/file/open-file.ts';
 import { saveFile } from '../../workbook/file/save-file.ts';
 import type { Recalculation } from '../../workbook/recalculate.ts';
-import { recalculate } from '../../workbook/recalculate.ts';
+import { recalculate, usualMinutes } from '../../workbook/recalculate.ts';
 import { resultsCopy } from '../../workbook/results-copy.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
@@ -18,23 +18,29 @@ const shown = 40;
 
 export const recalcCommand: Command = {
   summary: 'Recalculate a workbook; only cached results change.',
-  usage: `ouncewise recalc LOG.xlsx [-o OUT.xlsx] [--all]
+  usage: `ouncewise recalc LOG.xlsx [-o OUT.xlsx] [--all] [--minutes N]
 ouncewise recalc FLEET.xlsx --results -o COPY.xlsx
 
 Recalculates every formula, standard ones and ours, and saves. Styles, charts, dropdowns and everything else stay as
 they are. Without -o the file itself is replaced, in one step, never half. Cells in error are listed by address; a cell
-that needs a function unknown here keeps its saved value and is listed. --all prints every changed cell.
+that needs a function unknown here keeps its saved value and is listed. --all prints every changed cell. A workbook whose
+formulas take more than ${usualMinutes} minutes is given up and left as it was; --minutes allows more or fewer.
 
 --results makes a copy for somebody without these functions: the cells that call one hold its result instead.`,
   run: async (words) => {
-    const { inputs, output, flags } = readFileWords(words, { flags: ['--all', '--results'], inputs: 1 });
+    const { inputs, output, flags, options } = readFileWords(words, {
+      flags: ['--all', '--results'],
+      options: ['--minutes'],
+      inputs: 1,
+    });
+    const minutes = minutesAllowed(options.get('--minutes'));
     const [input = ''] = inputs;
     const wantsResults = flags.has('--results');
     if (wantsResults && (output === undefined || (await isSameFile(input, output)))) {
       throw new UsageError('--results needs a file of its own behind -o: the formulas are lost in the copy');
     }
     const bytes = await openFile(input);
-    const result = aboutFile(input, () => recalculate(bytes, catalogueFunctions));
+    const result = aboutFile(input, () => recalculate(bytes, catalogueFunctions, { minutes }));
     const target = output ?? input;
     if (wantsResults) {
       const copy = aboutFile(input, () => resultsCopy(result.loaded));
@@ -49,6 +55,16 @@ that needs a function unknown here keeps its saved value and is listed. --all pr
     return result.cycles.length > 0 ? 1 : 0;
   },
 };
+
+/** @throws UsageError */
+function minutesAllowed(word: string | undefined): number | undefined {
+  if (word === undefined) return undefined;
+  const minutes = Number(word);
+  if (!(minutes > 0 && minutes < Infinity)) {
+    throw new UsageError(`--minutes must be a number above 0; received "${word}"`);
+  }
+  return minutes;
+}
 
 function report(result: Recalculation, target: string, most: number): string {
   const { formulaCount, changes, errors, kept, cycles } = result;

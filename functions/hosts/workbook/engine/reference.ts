@@ -1,7 +1,13 @@
-import { cellAddress, quoteSheetName } from './address.ts';
+import { cellAddress, columnLimit, quoteSheetName, rowLimit } from './address.ts';
 import type { Sheet } from './sheet.ts';
 import { requireArea } from './too-large.ts';
 import type { CellValue, Matrix } from './values.ts';
+
+/** One more than the last row and column in use on any sheet. */
+export interface SizeInUse {
+  readonly rowCount: number;
+  readonly columnCount: number;
+}
 
 /** A rectangle of cells on one sheet, corners included. */
 export class Reference {
@@ -35,15 +41,27 @@ export class Reference {
     return this.sheet.value(this.top, this.left);
   }
 
-  /** Values as rows. `rowCount` and `columnCount` cut a reference to whole columns or rows down to what is in use. */
-  toMatrix(rowCount: number, columnCount: number): Matrix {
-    const bottom = Math.max(this.top, Math.min(this.bottom, rowCount - 1));
-    const right = Math.max(this.left, Math.min(this.right, columnCount - 1));
-    requireArea(bottom - this.top + 1, right - this.left + 1);
+  /**
+   * The reference itself, or what is in use of it when it runs to the sheet's last row or column: "A:A" means the cells
+   * that are there. A range with an end of its own keeps it, since its blank cells count.
+   */
+  inUse({ rowCount, columnCount }: SizeInUse): Reference {
+    const { sheet, top, left } = this;
+    const isEndless = { down: this.bottom === rowLimit - 1, across: this.right === columnLimit - 1 };
+    const bottom = isEndless.down ? Math.max(top, rowCount - 1) : this.bottom;
+    const right = isEndless.across ? Math.max(left, columnCount - 1) : this.right;
+    if (bottom === this.bottom && right === this.right) return this;
+    return new Reference(sheet, top, left, bottom, right);
+  }
+
+  /** Values as rows; of an endless reference those in use. */
+  toMatrix(size: SizeInUse): Matrix {
+    const { top, left, bottom, right } = this.inUse(size);
+    requireArea(bottom - top + 1, right - left + 1);
     const matrix: Matrix = [];
-    for (let row = this.top; row <= bottom; row++) {
+    for (let row = top; row <= bottom; row++) {
       const line: CellValue[] = [];
-      for (let column = this.left; column <= right; column++) line.push(this.sheet.value(row, column));
+      for (let column = left; column <= right; column++) line.push(this.sheet.value(row, column));
       matrix.push(line);
     }
     return matrix;

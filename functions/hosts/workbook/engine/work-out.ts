@@ -7,6 +7,7 @@ import type { Operand } from './operand.ts';
 import { isMatrix } from './operand.ts';
 import { Reference } from './reference.ts';
 import type { Sheet } from './sheet.ts';
+import { OutOfTime, requireTime } from './time-allowance.ts';
 import type { CellValue, Matrix, CellError } from './values.ts';
 import { notAvailable, sameValue, spillError } from './values.ts';
 import type { Workbook } from './workbook.ts';
@@ -27,6 +28,7 @@ export function workOut(cell: FormulaCell, place: Place, listener: Listener): Re
   place.column = cell.column;
   if (place.variables.length > 0) place.variables = [];
   let result: Operand;
+  requireTime();
   try {
     result = cell.compiled.evaluate(place);
     if (cell.shape === 'single') {
@@ -36,6 +38,7 @@ export function workOut(cell: FormulaCell, place: Place, listener: Listener): Re
     result = readOperand(result, place, true);
   } catch (problem) {
     if (problem instanceof NotSettled) return problem.reference;
+    if (problem instanceof OutOfTime) throw problem;
     // Nothing a formula says may bring the run down; the cell keeps its value and is listed.
     const why = problem instanceof Error ? problem.message : String(problem);
     cell.kept = { kind: 'failure', message: `the formula could not be worked out: ${why}` };

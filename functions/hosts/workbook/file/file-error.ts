@@ -8,6 +8,7 @@ export type FileErrorCode =
   | 'password-protected'
   | 'other-format'
   | 'too-large'
+  | 'too-long'
   | 'unwritable';
 
 /** A file that cannot be read or written, with the reason in plain words. Nothing has been written when it is thrown. */

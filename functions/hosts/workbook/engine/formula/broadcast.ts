@@ -1,6 +1,7 @@
 import type { Contents } from '../operand.ts';
 import { isMatrix } from '../operand.ts';
 import { shownPart } from '../formula-cell.ts';
+import { requireTime } from '../time-allowance.ts';
 import { requireArea } from '../too-large.ts';
 import type { CellValue, Matrix } from '../values.ts';
 import { notAvailable } from '../values.ts';
@@ -33,7 +34,12 @@ export function buildMatrix(
   const matrix: Matrix = [];
   for (let row = 0; row < rows; row++) {
     const line: CellValue[] = [];
-    for (let column = 0; column < columns; column++) line.push(at(row, column));
+    // Each place may be a search through a million cells; asking for every one would cost plain sums a tenth.
+    if ((row & 15) === 0) requireTime();
+    for (let column = 0; column < columns; column++) {
+      if ((column & 15) === 15) requireTime();
+      line.push(at(row, column));
+    }
     matrix.push(line);
   }
   return matrix;

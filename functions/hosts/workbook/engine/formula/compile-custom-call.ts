@@ -33,8 +33,7 @@ export function compileCustomCall(compiler: Compiler, id: string, args: readonly
 /** Large ranges arrive as one and the same object in all calls of a run, so that a ledger is not copied for every row. */
 function readArgument(operand: Operand, place: Place): Contents | undefined {
   if (!(operand instanceof Reference) || operand.isSingle) return readOperand(operand, place, true);
-  const { caches, rowCount, columnCount } = place.workbook;
-  return caches.matrix(operand, rowCount, columnCount);
+  return place.workbook.caches.matrix(operand, place.workbook);
 }
 
 function checkedAnswer(id: string, ask: () => unknown): Operand {

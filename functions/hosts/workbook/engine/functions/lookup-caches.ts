@@ -1,5 +1,5 @@
 import type { DateSystem } from '../serial-date.ts';
-import type { Reference } from '../reference.ts';
+import type { Reference, SizeInUse } from '../reference.ts';
 import { parseCriterion, valueKey } from './criteria.ts';
 import type { Criterion, ValueKey } from './criteria.ts';
 import { OrderedIndex } from './ordered-index.ts';
@@ -47,11 +47,11 @@ export class LookupCaches {
    * Values of a range as rows, the same object every time within a run. Whoever gets it only reads it, and may remember
    * what it made of it.
    */
-  matrix(range: Reference, rowCount: number, columnCount: number): Matrix {
+  matrix(range: Reference, size: SizeInUse): Matrix {
     const name = rangeKey(range);
     let matrix = this.#matrices.get(name);
     if (matrix === undefined) {
-      matrix = range.toMatrix(rowCount, columnCount);
+      matrix = range.toMatrix(size);
       const [oldest] = this.#matrices.keys();
       if (this.#matrices.size >= rememberedMatrices && oldest !== undefined) this.#matrices.delete(oldest);
       this.#matrices.set(name, matrix);

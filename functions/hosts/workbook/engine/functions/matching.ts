@@ -15,13 +15,15 @@ export interface Condition {
   readonly criterion: Criterion;
 }
 
-/** Range cut down to the rows and columns in use anywhere, so that whole columns stay cheap and of one size. */
+/**
+ * Range without the rows below everything in use: they hold nothing to sum, and counting adds them again. Columns stay,
+ * unless the range has all of them: positions are counted row by row, in ranges side by side alike.
+ */
 export function inUse(range: Reference, place: Place): Reference {
-  const { rowCount, columnCount } = place.workbook;
-  const bottom = Math.max(range.top, Math.min(range.bottom, rowCount - 1));
-  const right = Math.max(range.left, Math.min(range.right, columnCount - 1));
-  if (bottom === range.bottom && right === range.right) return range;
-  return new Reference(range.sheet, range.top, range.left, bottom, right);
+  const { sheet, top, left, right, bottom } = range.inUse(place.workbook);
+  const last = Math.max(top, Math.min(bottom, place.workbook.rowCount - 1));
+  if (last === range.bottom && right === range.right) return range;
+  return new Reference(sheet, top, left, last, right);
 }
 
 /** Conditions from alternating ranges and criteria; the ranges must be equally large. */

@@ -1,5 +1,6 @@
 import { buildMatrix } from '../formula/broadcast.ts';
 import type { Operand } from '../operand.ts';
+import { requireTime } from '../time-allowance.ts';
 import type { Matrix } from '../values.ts';
 import { CellError, numberError, valueError } from '../values.ts';
 import { numbersIn } from './numbers-in.ts';
@@ -25,6 +26,7 @@ function eliminate(rows: number[][]): number {
   const size = rows.length;
   let determinant = 1;
   for (let pivot = 0; pivot < size; pivot++) {
+    requireTime();
     let best = pivot;
     for (let row = pivot + 1; row < size; row++) {
       if (Math.abs(rows[row]?.[pivot] ?? 0) > Math.abs(rows[best]?.[pivot] ?? 0)) best = row;
@@ -75,7 +77,15 @@ function frequency(numbers: readonly number[], bounds: readonly number[]): Matri
     .sort((one, other) => one.bound - other.bound);
   const counts = new Array<number>(bounds.length + 1).fill(0);
   for (const value of numbers) {
-    const place = order.find(({ bound }) => value <= bound)?.index ?? bounds.length;
+    // The first bound that is not below the value.
+    let low = 0;
+    let high = order.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((order[middle]?.bound ?? 0) < value) low = middle + 1;
+      else high = middle;
+    }
+    const place = order[low]?.index ?? bounds.length;
     counts[place] = (counts[place] ?? 0) + 1;
   }
   return counts.map((count) => [count]);

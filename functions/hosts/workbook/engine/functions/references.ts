@@ -55,12 +55,12 @@ function numbered(direction: 'row' | 'column'): FunctionTable[string] {
     if (area === undefined) return operand instanceof CellError ? operand : valueError;
     if (direction === 'row') {
       if (area.height === 1) return area.top + 1;
-      const rows = Math.min(area.height, place.workbook.rowCount);
-      return Array.from({ length: rows }, (_, step) => [area.top + step + 1]);
+      const { height, top } = area.inUse(place.workbook);
+      return Array.from({ length: height }, (_, step) => [top + step + 1]);
     }
     if (area.width === 1) return area.left + 1;
-    const columns = Math.min(area.width, place.workbook.columnCount);
-    return [Array.from({ length: columns }, (_, step) => area.left + step + 1)];
+    const { width, left } = area.inUse(place.workbook);
+    return [Array.from({ length: width }, (_, step) => left + step + 1)];
   });
 }
 

@@ -14,11 +14,16 @@ import { roundHalfUp } from './rounding.ts';
 import { placed, pure, repeated } from './standard-function.ts';
 import type { FunctionTable } from './standard-function.ts';
 
-function joined(operands: readonly Operand[], separator: string, skipEmpty: boolean): CellValue {
+function joined(
+  place: Place,
+  operands: readonly Operand[],
+  separator: string,
+  skipEmpty: boolean,
+): CellValue {
   const parts: string[] = [];
   let failure: CellError | undefined;
   for (const operand of operands) {
-    visitAll(operand, (value) => {
+    visitAll(operand, place, (value) => {
       const text = toText(value);
       if (text instanceof CellError) failure ??= text;
       else if (text !== '' || !skipEmpty) parts.push(text);
@@ -28,14 +33,12 @@ function joined(operands: readonly Operand[], separator: string, skipEmpty: bool
 }
 
 /** Like visitValues, but row by row: joining must keep the reading order. */
-function visitAll(operand: Operand, visit: (value: CellValue) => void): void {
+function visitAll(operand: Operand, place: Place, visit: (value: CellValue) => void): void {
   if (operand !== null && typeof operand === 'object' && 'sheet' in operand) {
-    const { sheet } = operand;
-    const bottom = Math.min(operand.bottom, Math.max(sheet.rowCount - 1, operand.top));
-    const right = Math.min(operand.right, Math.max(sheet.columnCount - 1, operand.left));
-    requireArea(bottom - operand.top + 1, right - operand.left + 1);
-    for (let row = operand.top; row <= bottom; row++) {
-      for (let column = operand.left; column <= right; column++) visit(sheet.value(row, column));
+    const { sheet, top, left, bottom, right, height, width } = operand.inUse(place.workbook);
+    requireArea(height, width);
+    for (let row = top; row <= bottom; row++) {
+      for (let column = left; column <= right; column++) visit(sheet.value(row, column));
     }
   } else {
     visitValues(operand, visit);
@@ -204,9 +207,9 @@ export const textFunctions: FunctionTable = {
   CODE: pure(['text'], (text) => (text === '' ? valueError : text.charCodeAt(0))),
   UNICODE: pure(['text'], (text) => text.codePointAt(0) ?? valueError),
   CONCATENATE: repeated([], 'text', (_place, _first, texts) => limited(texts.join(''))),
-  CONCAT: repeated([], 'operand', (_place, _first, operands) => joined(operands, '', false)),
-  TEXTJOIN: repeated(['text', 'boolean'], 'operand', (_place, [separator, skip], operands) =>
-    joined(operands, separator, skip),
+  CONCAT: repeated([], 'operand', (place, _first, operands) => joined(place, operands, '', true)),
+  TEXTJOIN: repeated(['text', 'boolean'], 'operand', (place, [separator, skip], operands) =>
+    joined(place, operands, separator, skip),
   ),
   TEXTBEFORE: beside(true),
   TEXTAFTER: beside(false),

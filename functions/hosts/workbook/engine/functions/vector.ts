@@ -18,10 +18,7 @@ export interface Grid {
 export function gridOf(operand: Operand, place: Place): Grid | undefined {
   const whole = asReference(operand);
   if (whole !== undefined) {
-    const { rowCount, columnCount } = place.workbook;
-    const bottom = Math.max(whole.top, Math.min(whole.bottom, rowCount - 1));
-    const right = Math.max(whole.left, Math.min(whole.right, columnCount - 1));
-    const reference = new Reference(whole.sheet, whole.top, whole.left, bottom, right);
+    const reference = whole.inUse(place.workbook);
     return {
       rows: reference.height,
       columns: reference.width,
