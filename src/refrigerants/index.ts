@@ -14,6 +14,6 @@ export {
   saturationTemperatureK,
 } from './saturation.ts';
 export type { SaturationCurve } from './saturation.ts';
-export { enthalpyPastSaturation, singlePhaseDensity } from './single-phase.ts';
-export type { Phase, SinglePhaseState } from './single-phase.ts';
+export { singlePhaseDensity, singlePhaseProperties } from './single-phase.ts';
+export type { Phase, SinglePhaseProperties, SinglePhaseState } from './single-phase.ts';
 export { gwpBases } from './warming.ts';

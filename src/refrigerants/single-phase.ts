@@ -23,7 +23,8 @@ function curveOf(phase: Phase): SaturationCurve {
   return phase === 'superheated vapor' ? 'dew' : 'bubble';
 }
 
-function saturationOf(refrigerant: Refrigerant, state: SinglePhaseState): number {
+/** @throws CalcError out-of-range when the state is not of that phase or outside the equation */
+function requirePhase(refrigerant: Refrigerant, state: SinglePhaseState): void {
   const saturationK = saturationTemperatureK(refrigerant, state.pressurePa, curveOf(state.phase));
   const past = state.temperatureK - saturationK;
   const name = refrigerant.designation;
@@ -49,7 +50,6 @@ function saturationOf(refrigerant: Refrigerant, state: SinglePhaseState): number
       parameter: 'temperature',
     });
   }
-  return saturationK;
 }
 
 /** Molar density from the equation of state, started from the saturated density of the phase. */
@@ -81,26 +81,34 @@ function molarDensity(
  * @throws CalcError out-of-range when the state is not of that phase; no-convergence
  */
 export function singlePhaseDensity(refrigerant: Refrigerant, state: SinglePhaseState): number {
-  saturationOf(refrigerant, state);
+  requirePhase(refrigerant, state);
   return (
     molarDensity(refrigerant, state.phase, state.pressurePa, state.temperatureK) *
     refrigerant.molarMassKgPerMol
   );
 }
 
+export interface SinglePhaseProperties {
+  /** [m3/kg] */
+  readonly volumeM3PerKg: number;
+  /** Counted from a point of the equation's own: only differences of one refrigerant mean something. [J/kg] */
+  readonly enthalpyJPerKg: number;
+}
+
 /**
- * Enthalpy of superheated vapor less that at the dew point, or of subcooled liquid less that at the bubble point, at the
- * same pressure [J/kg]: positive for a superheated vapor, negative for a subcooled liquid.
+ * Volume and enthalpy of one state from one solution of the equation of state: half the work of asking for each.
  * @throws CalcError out-of-range when the state is not of that phase; no-convergence
  */
-export function enthalpyPastSaturation(refrigerant: Refrigerant, state: SinglePhaseState): number {
-  const saturationK = saturationOf(refrigerant, state);
+export function singlePhaseProperties(
+  refrigerant: Refrigerant,
+  state: SinglePhaseState,
+): SinglePhaseProperties {
+  requirePhase(refrigerant, state);
+  const { phase, pressurePa, temperatureK } = state;
   const { model, molarMassKgPerMol } = refrigerant;
-  const at = (temperatureK: number) =>
-    enthalpyOverR(
-      model,
-      temperatureK,
-      molarDensity(refrigerant, state.phase, state.pressurePa, temperatureK),
-    );
-  return ((at(state.temperatureK) - at(saturationK)) * model.gasConstant) / molarMassKgPerMol;
+  const density = molarDensity(refrigerant, phase, pressurePa, temperatureK);
+  return {
+    volumeM3PerKg: 1 / (density * molarMassKgPerMol),
+    enthalpyJPerKg: (enthalpyOverR(model, temperatureK, density) * model.gasConstant) / molarMassKgPerMol,
+  };
 }

@@ -1,6 +1,6 @@
 import { CalcError, naming } from '../errors.ts';
-import type { Refrigerant } from '../refrigerants/index.ts';
-import { enthalpyPastSaturation, saturationTemperatureK, singlePhaseDensity } from '../refrigerants/index.ts';
+import type { Refrigerant, SinglePhaseProperties } from '../refrigerants/index.ts';
+import { saturationTemperatureK, singlePhaseProperties } from '../refrigerants/index.ts';
 import { compressionRatio } from './compression-ratio.ts';
 
 export interface CompressionStates {
@@ -92,27 +92,31 @@ function slope(
   // Close to the dew point the lower probe may not leave the vapor.
   const lowerK = Math.max(temperatureK - probeStepK, dewK);
   const upperK = lowerK + 2 * probeStepK;
-  const at = (kelvin: number) => ({ phase: 'superheated vapor', pressurePa, temperatureK: kelvin }) as const;
-  const volume = (kelvin: number): number => 1 / singlePhaseDensity(refrigerant, at(kelvin));
-  const expansion = (volume(upperK) - volume(lowerK)) / (upperK - lowerK);
-  const heatCapacity =
-    (enthalpyPastSaturation(refrigerant, at(upperK)) - enthalpyPastSaturation(refrigerant, at(lowerK))) /
-    (upperK - lowerK);
+  const lower = vapor(refrigerant, pressurePa, lowerK);
+  const upper = vapor(refrigerant, pressurePa, upperK);
+  const expansion = (upper.volumeM3PerKg - lower.volumeM3PerKg) / (upperK - lowerK);
+  const heatCapacity = (upper.enthalpyJPerKg - lower.enthalpyJPerKg) / (upperK - lowerK);
   return {
     riseK: (temperatureK * pressurePa * expansion) / heatCapacity,
-    volume: volume(Math.max(temperatureK, dewK)),
+    // Half a kelvin of an isobar is straight.
+    volume: lower.volumeM3PerKg + expansion * (Math.max(temperatureK, dewK) - lowerK),
   };
+}
+
+function vapor(refrigerant: Refrigerant, pressurePa: number, temperatureK: number): SinglePhaseProperties {
+  return singlePhaseProperties(refrigerant, { phase: 'superheated vapor', pressurePa, temperatureK });
 }
 
 /** Temperature after heating at constant pressure [K]; Newton on the enthalpy, which is nearly straight. */
 function heatedBy(refrigerant: Refrigerant, pressurePa: number, fromK: number, heatJPerKg: number): number {
   const enthalpy = (temperatureK: number): number =>
-    enthalpyPastSaturation(refrigerant, { phase: 'superheated vapor', pressurePa, temperatureK });
+    vapor(refrigerant, pressurePa, temperatureK).enthalpyJPerKg;
   const start = enthalpy(fromK);
   let temperatureK = fromK;
   for (let round = 0; round < 20; round += 1) {
-    const heatCapacity = (enthalpy(temperatureK + probeStepK) - enthalpy(temperatureK)) / probeStepK;
-    const change = (heatJPerKg - (enthalpy(temperatureK) - start)) / heatCapacity;
+    const here = enthalpy(temperatureK);
+    const heatCapacity = (enthalpy(temperatureK + probeStepK) - here) / probeStepK;
+    const change = (heatJPerKg - (here - start)) / heatCapacity;
     temperatureK += change;
     if (Math.abs(change) < 1e-6) return temperatureK;
   }
