@@ -44,7 +44,9 @@ export function tableOutput(
 
 function headingOf({ heading, quantity }: Column, reader: Reader): string {
   const symbol = quantity === undefined ? '' : reader.units[quantity].symbol;
-  return symbol === '' || symbol === 'money' ? heading : `${heading} (${symbol})`;
+  // "Days (days)" says nothing that "Days" does not.
+  const isSaid = ['', 'money', heading.toLowerCase()].includes(symbol);
+  return isSaid ? heading : `${heading} (${symbol})`;
 }
 
 function cellOutput(column: Column, cell: TableCell, reader: Reader): CellOutput {

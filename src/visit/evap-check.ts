@@ -61,7 +61,7 @@ function compareWithAim(found: {
     { value: middleK - aimK, doubt: doubtK },
     { lowest: -evaporatorBandK, highest: evaporatorBandK },
   );
-  const against = phrase`coil ${temperature(middleK, doubtK)}, aim ${temperature(aimK, evaporatorBandK)}${ice}`;
+  const against = phrase`mid-coil ${temperature(middleK, doubtK)}, aim ${temperature(aimK, evaporatorBandK)}${ice}`;
   switch (place) {
     case 'inside':
       return { word: 'In range', reason: against };

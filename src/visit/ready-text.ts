@@ -1,3 +1,4 @@
+import { CalcError } from '../errors.ts';
 import type { Phrase, Verdict } from '../phrase.ts';
 import { phrase, refuse } from '../phrase.ts';
 import { readyWord } from './readiness.ts';
@@ -5,9 +6,21 @@ import { readyWord } from './readiness.ts';
 /** What a verdict knows about the gates from the text that the readiness check left in its cell. */
 export type GateWord = 'open' | 'closed' | 'not stated';
 
+/** @throws CalcError invalid-argument when there is no word in it, such as a figure meant for another column */
 export function gateWord(ready: string | undefined): GateWord {
   const text = ready?.trim() ?? '';
   if (text === '') return 'not stated';
+  if (!/\p{L}/u.test(text)) {
+    throw new CalcError(
+      `ready must be the answer of the readiness check, which begins with ${readyWord} when the unit is; received "${text}"`,
+      {
+        code: 'invalid-argument',
+        parameter: 'ready',
+        received: text,
+        limit: 'the answer of the readiness check',
+      },
+    );
+  }
   return new RegExp(`^${readyWord}\\b`, 'i').test(text) ? 'open' : 'closed';
 }
 

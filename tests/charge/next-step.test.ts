@@ -4,7 +4,7 @@ import { chargeFoundKg } from '../../src/charge/charge-found.ts';
 import { chargeRoomKg } from '../../src/charge/charge-room.ts';
 import { nextStepKg } from '../../src/charge/next-step.ts';
 import type { StepRequest } from '../../src/charge/next-step.ts';
-import { CalcError } from '../../src/errors.ts';
+import { errorOf } from '../error-of.ts';
 
 /** 1 lb = 0.45359237 kg exactly, 16 oz to the pound. */
 const ounceKg = 0.453_592_37 / 16;
@@ -16,16 +16,6 @@ const request: StepRequest = {
   addedKg: 0,
   scaleStepKg: 0.1 * ounceKg,
 };
-
-function refusal(run: () => unknown): CalcError {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof CalcError) return error;
-    throw error;
-  }
-  throw new Error('nothing was thrown');
-}
 
 /** Steps in ounces until the rule says 0. */
 function walk(start: StepRequest): number[] {
@@ -95,16 +85,16 @@ describe('next step', () => {
   });
 
   it('refuses when the mass is unknown and offers the way out', () => {
-    const error = refusal(() => nextStepKg({ ...request, massBasis: 'unknown' }));
+    const error = errorOf(() => nextStepKg({ ...request, massBasis: 'unknown' }));
     expect(error).toMatchObject({ code: 'refused', parameter: 'mass_basis' });
     expect(error.message).toMatch(/recover .* weigh the nameplate charge in/);
   });
 
   it('refuses behind a closed gate and while settling', () => {
-    const gate = refusal(() => nextStepKg({ ...request, ready: 'Clean first: filter blocked' }));
+    const gate = errorOf(() => nextStepKg({ ...request, ready: 'Clean first: filter blocked' }));
     expect(gate).toMatchObject({ code: 'refused', parameter: 'ready' });
     expect(gate.message).toContain('filter blocked');
-    const wait = refusal(() => nextStepKg({ ...request, sinceChangeS: 6 * 60 }));
+    const wait = errorOf(() => nextStepKg({ ...request, sinceChangeS: 6 * 60 }));
     expect(wait).toMatchObject({ code: 'refused', parameter: 'minutes_since_change' });
     expect(wait.message).toContain('wait 9 min');
     expect(nextStepKg({ ...request, ready: 'Ready: settled for 20 min', sinceChangeS: 900 })).toBeGreaterThan(
@@ -113,17 +103,17 @@ describe('next step', () => {
   });
 
   it('does not take "Not ready" for ready', () => {
-    expect(refusal(() => nextStepKg({ ...request, ready: 'Not ready: ice' })).code).toBe('refused');
+    expect(errorOf(() => nextStepKg({ ...request, ready: 'Not ready: ice' })).code).toBe('refused');
   });
 
   it('stops with an error above the nameplate', () => {
-    const error = refusal(() => nextStepKg({ ...request, addedKg: 14.2 * ounceKg }));
+    const error = errorOf(() => nextStepKg({ ...request, addedKg: 14.2 * ounceKg }));
     expect(error).toMatchObject({ code: 'refused', parameter: 'added' });
     expect(error.message).toMatch(/^stop: .*0\.2 oz/);
   });
 
   it('does not dose with a scale coarser than a step', () => {
-    expect(refusal(() => nextStepKg({ ...request, scaleStepKg: 1.5 * ounceKg })).parameter).toBe(
+    expect(errorOf(() => nextStepKg({ ...request, scaleStepKg: 1.5 * ounceKg })).parameter).toBe(
       'scale_step',
     );
   });
@@ -142,7 +132,7 @@ describe('charge room', () => {
   });
 
   it('asks for the residual that was said to be weighed', () => {
-    const error = refusal(() => chargeRoomKg({ nameplateKg: 14, massBasis: 'residual weighed', addedKg: 0 }));
+    const error = errorOf(() => chargeRoomKg({ nameplateKg: 14, massBasis: 'residual weighed', addedKg: 0 }));
     expect(error).toMatchObject({ code: 'invalid-argument', parameter: 'found' });
   });
 });
@@ -151,6 +141,6 @@ describe('charge found', () => {
   it('is what the additions leave of the nameplate', () => {
     expect(chargeFoundKg({ nameplateKg: 14, addedKg: 3 })).toBe(11); // mass balance
     expect(chargeFoundKg({ nameplateKg: 14, addedKg: 14 })).toBe(0);
-    expect(refusal(() => chargeFoundKg({ nameplateKg: 14, addedKg: 14.1 })).parameter).toBe('added');
+    expect(errorOf(() => chargeFoundKg({ nameplateKg: 14, addedKg: 14.1 })).parameter).toBe('added');
   });
 });

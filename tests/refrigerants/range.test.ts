@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { CalcError } from '../../src/errors.ts';
 import {
   findRefrigerant,
   glideK,
@@ -10,16 +9,7 @@ import {
   saturationPressurePa,
   saturationTemperatureK,
 } from '../../src/refrigerants/index.ts';
-
-function failure(action: () => unknown): CalcError {
-  try {
-    action();
-  } catch (error) {
-    if (error instanceof CalcError) return error;
-    throw error;
-  }
-  throw new Error('no error');
-}
+import { errorOf } from '../error-of.ts';
 
 /** Which side is wrong must be said; the limits named are the critical point and the lower end of each model. */
 describe('outside the range', () => {
@@ -35,7 +25,7 @@ describe('outside the range', () => {
     [4.95e6, 'above the critical pressure of R-410A, 4.901 MPa'],
     [Infinity, 'above the critical pressure'],
   ])('pressure %d Pa', (pressurePa, words) => {
-    const error = failure(() => saturationTemperatureK(gas, pressurePa, 'dew'));
+    const error = errorOf(() => saturationTemperatureK(gas, pressurePa, 'dew'));
     expect(error).toMatchObject({ code: 'out-of-range', parameter: 'pressure' });
     expect(error.message).toContain(words);
   });
@@ -54,14 +44,14 @@ describe('outside the range', () => {
       () => saturatedVaporDensity(gas, temperatureK),
       () => latentHeat(gas, temperatureK),
     ]) {
-      const error = failure(action);
+      const error = errorOf(action);
       expect(error).toMatchObject({ code: 'out-of-range', parameter: 'temperature' });
       expect(error.message).toContain(words);
     }
   });
 
   it('glide names the pressure too', () => {
-    expect(failure(() => glideK(gas, 0)).parameter).toBe('pressure');
+    expect(errorOf(() => glideK(gas, 0)).parameter).toBe('pressure');
   });
 
   it('the ends themselves are inside, for every refrigerant', () => {

@@ -4,6 +4,7 @@ import { readiness } from '../../src/visit/readiness.ts';
 import { gateWord } from '../../src/visit/ready-text.ts';
 import { readRatedVolts } from '../../src/visit/supply-band.ts';
 import { fahrenheitK, minutesS } from '../../src/units/trade.ts';
+import { errorOf } from '../error-of.ts';
 import { words } from './words.ts';
 
 const ready: GateReadings = {
@@ -81,5 +82,10 @@ describe('the readiness text in a cell', () => {
     [undefined, 'not stated'],
   ])('%s', (text, expected) => {
     expect(gateWord(text)).toBe(expected);
+  });
+
+  it.each(['63', ' -1.5 ', '2026-11-25', '%'])('%s is no answer of the readiness check', (text) => {
+    expect(errorOf(() => gateWord(text))).toMatchObject({ code: 'invalid-argument', parameter: 'ready' });
+    expect(errorOf(() => gateWord(text)).message).toContain(`received "${text.trim()}"`);
   });
 });

@@ -48,7 +48,7 @@ export const leakhistory = defineFunction({
         [
           'From',
           'To',
-          'Days (days)',
+          'Days',
           'Added (oz)',
           'Loss (oz/year)',
           'Annualizing (%/year)',

@@ -14,7 +14,7 @@ describe('EVAPCHECK', () => {
     });
 
   it('places the coil against return air less 35 ± 5 degF (common practice, no source)', () => {
-    expect(evap('R-22', 40)).toMatch(/^In range: coil 40\.0 ± 0\.3 degF, aim 40\.0 ± 5\.0 degF$/);
+    expect(evap('R-22', 40)).toMatch(/^In range: mid-coil 40\.0 ± 0\.3 degF, aim 40\.0 ± 5\.0 degF$/);
     expect(evap('R-22', 34)).toMatch(/^Low/);
     expect(evap('R-22', 46)).toMatch(/^High/);
     expect(evap('R-22', 35.2)).toMatch(/^Within doubt/);
