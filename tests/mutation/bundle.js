@@ -27,6 +27,9 @@ const testFolders = [
 /** Tests of equations of state tell nothing about the folders that only ask for a property. */
 const solving = ['refrigerants', 'numerics'];
 
+/** Everything asks for a property: a mutant of the equations is judged by the tests of properties alone. */
+const ofProperties = /(refrigerants|numerics)\/|examples\.test|standards\/refrigerant/;
+
 /** These solve hundreds of points, a minute for each mutant; others ask the same solvers for fewer. */
 const slow = /estimated-pairs|refrigerants\/(tables|properties)/;
 
@@ -37,6 +40,7 @@ function testFiles(root, folders) {
     .filter((entry) => entry.name.endsWith('.test.ts'))
     .map((entry) => relative(root, join(entry.parentPath, entry.name)))
     .filter((file) => !slow.test(file) && (solves || !file.includes('refrigerants/')))
+    .filter((file) => folders.join() !== 'refrigerants' || ofProperties.test(file))
     .sort();
 }
 

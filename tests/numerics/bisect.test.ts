@@ -25,4 +25,12 @@ describe('bisection', () => {
     const root = bisect((x) => x - 1 / 3, { ...span, tolerance: 0 });
     expect(root).toBeCloseTo(1 / 3, 15);
   });
+
+  it('gives the middle of what is left, never further off than the tolerance', () => {
+    for (const tolerance of [1, 0.5, 0.1]) {
+      const root = bisect((x) => x - 1.3, { low: 0, high: 2, tolerance });
+      expect(Math.abs(root - 1.3)).toBeLessThanOrEqual(tolerance / 2);
+    }
+    expect(bisect((x) => x, { low: -1, high: 2, tolerance: 3 })).toBe(0.5);
+  });
 });

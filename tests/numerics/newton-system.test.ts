@@ -16,6 +16,18 @@ describe('linear systems', () => {
     ).toEqual([1, 2]);
   });
 
+  it('takes the largest of a column, so that small leaders do no harm (1e-17 x + y = 1, x + y = 2)', () => {
+    const [x, y] = solveLinearSystem(
+      [
+        [1e-17, 1],
+        [1, 1],
+      ],
+      [1, 2],
+    )!;
+    expect(x).toBeCloseTo(1, 12);
+    expect(y).toBeCloseTo(1, 12);
+  });
+
   it('gives nothing for a singular one', () => {
     expect(
       solveLinearSystem(
@@ -41,5 +53,65 @@ describe('Newton for systems', () => {
 
   it('gives nothing where there is no root', () => {
     expect(solveNewtonSystem(([x]) => [x! * x! + 1], [0.5], { tolerance: 1e-9 })).toBeUndefined();
+  });
+
+  it('keeps the best it has when the slope is lost: good enough or nothing', () => {
+    // Flat at the start: no slope, no way on. The residual there is 0.25.
+    const flat = (tolerance: number): number[] | undefined =>
+      solveNewtonSystem(() => [0.25], [1], { tolerance });
+    expect(flat(0.3)).toEqual([1]);
+    expect(flat(0.25)).toBeUndefined();
+    expect(flat(0.2)).toBeUndefined();
+  });
+
+  it('moves no unknown further than allowed in one step', () => {
+    const asked: number[] = [];
+    solveNewtonSystem(
+      ([x]) => {
+        asked.push(x!);
+        return [x! - 10];
+      },
+      [0],
+      { tolerance: 1e-9, maxStep: 0.5, maxIterations: 4 },
+    );
+    // Start, two for the slope, and again at each half further on.
+    expect(asked.filter((_, index) => index % 3 === 0)).toEqual(
+      [0, 0.5, 1, 1.5].map((x) => expect.closeTo(x, 6)),
+    );
+    const free: number[] = [];
+    solveNewtonSystem(
+      ([x, y]) => {
+        free.push(x!, y!);
+        return [x! - 10, y! - 1];
+      },
+      [0, 0],
+      { tolerance: 1e-9, maxStep: 5, maxIterations: 2 },
+    );
+    // The longer way is cut to 5, the other in proportion.
+    expect(free.slice(10, 12)).toEqual([expect.closeTo(5, 6), expect.closeTo(0.5, 6)]);
+  });
+
+  it('asks no more once nothing is left, and gives up after the rounds it was given', () => {
+    let asked = 0;
+    const root = solveNewtonSystem(
+      ([x]) => {
+        asked += 1;
+        return [x!];
+      },
+      [0],
+      { tolerance: 1e-9 },
+    );
+    expect(root).toEqual([0]);
+    expect(asked).toBe(1);
+    expect(solveNewtonSystem(([x]) => [x! - 10], [0], { tolerance: 1e-9, maxIterations: 3 })).toBeUndefined();
+    expect(solveNewtonSystem(([x]) => [Math.log(x!)], [-1], { tolerance: 1e-9 })).toBeUndefined();
+  });
+
+  it('takes the slope in proportion to the unknown: a root near 1e8', () => {
+    const root = solveNewtonSystem(([x]) => [(x! / 1e8) ** 2 - 1], [1.2e8], {
+      tolerance: 1e-12,
+      maxStep: 1e8,
+    });
+    expect(root?.[0]).toBeCloseTo(1e8, -1);
   });
 });

@@ -231,6 +231,20 @@ describe('compression', () => {
     });
   });
 
+  it('says which end is out of reach: the saturation curve, or the equation on the way', () => {
+    expect(errorOf(() => idealDischargeK({ ...states, suctionPa: 1e8 }))).toMatchObject({
+      code: 'out-of-range',
+      parameter: 'suction_pressure',
+    });
+    expect(errorOf(() => idealDischargeK({ ...states, dischargePa: 1e8 }))).toMatchObject({
+      parameter: 'discharge_pressure',
+    });
+    const hot = { ...states, suctionTemperatureK: 390, efficiency: 0.3, dischargePa: 8 * suctionPa };
+    const error = errorOf(() => idealDischargeK(hot));
+    expect(error).toMatchObject({ code: 'out-of-range', parameter: 'discharge_pressure' });
+    expect(error.message).toMatch(/^discharge_pressure is out of reach: on the way there the temperature/);
+  });
+
   it('refuses wet suction', () => {
     expect(errorOf(() => idealDischargeK({ ...states, suctionTemperatureK: fahrenheitK(39) }))).toMatchObject(
       {
