@@ -183,7 +183,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       await hand.goTo('D5');
       await hand.type('=OUNCE.SATTEMP("R-410A",118)+1');
       const bytes = await hand.saved();
-      expect(await hand.text('notice')).toContain('Saved');
+      await hand.page.locator('#notice', { hasText: 'Saved' }).waitFor();
       const { workbook } = loadWorkbook(bytes);
       const theirs = await recalcInLibreOffice(bytes);
       const differences: string[] = [];
