@@ -45,6 +45,12 @@ const spread = fc.tuple(
   fc.double({ min: 0, max: 0.6, noNaN: true }),
 );
 
+/** One input held where it is likely. */
+function pinned(assumptions: Assumptions, name: CostInput): Partial<Assumptions> {
+  const likely = assumptions[name]?.likely ?? 0;
+  return { [name]: { low: likely, likely, high: likely } };
+}
+
 /** A unit with six inputs that are known within bounds drawn at random. */
 const units = fc
   .record({
@@ -84,12 +90,43 @@ describe('the corner search', () => {
         const all = [...combinations(assumptions)];
         for (const name of choiceNames) {
           const costs = all.map(costOf(name));
-          expect(smallest(assumptions, costOf(name)).value).toBeCloseTo(Math.min(...costs), 6);
-          expect(largest(assumptions, costOf(name)).value).toBeCloseTo(Math.max(...costs), 6);
+          // A season that ends with the unit's life counts to a billionth, and so do costs on either side of it.
+          expect(smallest(assumptions, costOf(name)).value / Math.min(...costs)).toBeCloseTo(1, 8);
+          expect(largest(assumptions, costOf(name)).value / Math.max(...costs)).toBeCloseTo(1, 8);
         }
       }),
       { numRuns: 12 },
     );
+  });
+
+  it('finds an end that two inputs reach only together: a smaller leak lasts longer, which pays at dear interest', () => {
+    const assumptions = inTradeUnits({
+      capacity: 13_500,
+      efficiency: 8.5,
+      newEfficiency: 10,
+      hours: 600,
+      powerPrice: 0.5,
+      nameplate: 14,
+      efficiencyLoss: 5,
+      usableDownTo: 50,
+      chanceOfHolding: 80,
+      visitPrice: 95,
+      refrigerantPrice: 2.75,
+      newLife: 11,
+      repairPrice: 800,
+      yearsLeft: 8,
+      replacementPrice: 756.6,
+      leakRate: [4.2858, 7.143, 8.1128],
+      discountRate: [10.569, 10.569, 16.9106],
+    });
+    const doingNothing = costOf('do nothing');
+    const least = Math.min(...[...combinations(assumptions)].map(doingNothing));
+    const found = smallest(assumptions, doingNothing);
+    expect(found.value).toBe(least);
+    const alone = (name: CostInput): number =>
+      smallest({ ...assumptions, ...pinned(assumptions, name) }, doingNothing).value;
+    expect(alone('leakRate')).toBeGreaterThan(least);
+    expect(alone('discountRate')).toBeGreaterThan(least);
   });
 
   it('never calls a choice that some combination overturns', () => {
