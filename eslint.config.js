@@ -34,7 +34,7 @@ export default tseslint.config(
     settings: { 'import-x/resolver-next': [importX.createNodeResolver({ extensions: ['.ts', '.js'] })] },
     rules: {
       'import-x/no-restricted-paths': ['error', { zones: importDirection }],
-      'import-x/no-cycle': 'error',
+      'import-x/no-cycle': ['error', { ignoreExternal: true }],
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
       'no-eval': 'error',
