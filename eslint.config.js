@@ -31,7 +31,12 @@ export default tseslint.config(
   {
     languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
     plugins: { 'import-x': importX },
-    settings: { 'import-x/resolver-next': [importX.createNodeResolver({ extensions: ['.ts', '.js'] })] },
+    settings: {
+      'import-x/resolver-next': [importX.createNodeResolver({ extensions: ['.ts', '.js'] })],
+      // Without these two the rules look into no file of ours and find nothing.
+      'import-x/extensions': ['.ts', '.js'],
+      'import-x/parsers': { '@typescript-eslint/parser': ['.ts'] },
+    },
     rules: {
       'import-x/no-restricted-paths': ['error', { zones: importDirection }],
       'import-x/no-cycle': ['error', { ignoreExternal: true }],
