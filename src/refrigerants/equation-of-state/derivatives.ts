@@ -1,22 +1,20 @@
 /**
  * Reduced residual Helmholtz energy α and its derivatives, each multiplied by the powers of δ and τ that make it
- * dimensionless: δ∂/∂δ, δ²∂²/∂δ², τ∂/∂τ, τ²∂²/∂τ², δτ∂²/∂δ∂τ. Terms add into one of these.
+ * dimensionless: δ∂/∂δ, δ²∂²/∂δ², τ∂/∂τ. Terms add into one of these.
  */
 export interface Derivatives {
   value: number;
   delta: number;
   deltaDelta: number;
   tau: number;
-  tauTau: number;
-  deltaTau: number;
 }
 
 export function zeroDerivatives(): Derivatives {
-  return { value: 0, delta: 0, deltaDelta: 0, tau: 0, tauTau: 0, deltaTau: 0 };
+  return { value: 0, delta: 0, deltaDelta: 0, tau: 0 };
 }
 
 export function clear(sum: Derivatives): void {
-  sum.value = sum.delta = sum.deltaDelta = sum.tau = sum.tauTau = sum.deltaTau = 0;
+  sum.value = sum.delta = sum.deltaDelta = sum.tau = 0;
 }
 
 /** sum += factor * part */
@@ -25,6 +23,4 @@ export function accumulate(sum: Derivatives, part: Derivatives, factor: number):
   sum.delta += factor * part.delta;
   sum.deltaDelta += factor * part.deltaDelta;
   sum.tau += factor * part.tau;
-  sum.tauTau += factor * part.tauTau;
-  sum.deltaTau += factor * part.deltaTau;
 }

@@ -26,20 +26,16 @@ export function addExponentialTerms(
       gSlope = -power * power * deltaPower;
     }
     let k = t[i]!;
-    let kSlope = 0;
     const tauExponent = m === undefined ? 0 : m[i]!;
     if (tauExponent !== 0) {
       const tauPower = Math.pow(tau, tauExponent);
       exponent -= tauPower;
       k -= tauExponent * tauPower;
-      kSlope = -tauExponent * tauExponent * tauPower;
     }
     const term = n[i]! * Math.exp(exponent);
     sum.value += term;
     sum.delta += term * g;
     sum.deltaDelta += term * (g * g - g + gSlope);
     sum.tau += term * k;
-    sum.tauTau += term * (k * k - k + kSlope);
-    sum.deltaTau += term * g * k;
   }
 }

@@ -3,7 +3,7 @@ import type { Derivatives } from './derivatives.ts';
 
 /**
  * Adds Σ n δ^d τ^t exp(-η (δ-ε)² - β (τ-γ)²).
- * g = d - 2ηδ(δ-ε), k = t - 2βτ(τ-γ); δ∂g/∂δ - g = -d - 2ηδ², and likewise in τ.
+ * g = d - 2ηδ(δ-ε), k = t - 2βτ(τ-γ); δ∂g/∂δ - g = -d - 2ηδ².
  */
 export function addGaussianTerms(terms: GaussianTerms, delta: number, tau: number, sum: Derivatives): void {
   const { n, d, t, eta, epsilon, beta, gamma } = terms;
@@ -21,7 +21,5 @@ export function addGaussianTerms(terms: GaussianTerms, delta: number, tau: numbe
     sum.delta += term * g;
     sum.deltaDelta += term * (g * g - d[i]! - 2 * eta[i]! * delta * delta);
     sum.tau += term * k;
-    sum.tauTau += term * (k * k - t[i]! - 2 * beta[i]! * tau * tau);
-    sum.deltaTau += term * g * k;
   }
 }

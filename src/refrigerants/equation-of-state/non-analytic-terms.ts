@@ -33,8 +33,6 @@ export function addNonAnalyticTerms(
     const FD = slope * distanceD;
     const FDD = slope * distanceDD + curvature * distanceD * distanceD;
     const FT = -2 * theta * slope;
-    const FTT = 2 * slope + 4 * theta * theta * curvature;
-    const FDT = -2 * thetaD * slope - 2 * theta * distanceD * curvature;
 
     const psi = n * Math.exp(-C * square - D * y * y);
     const p = -2 * C * x;
@@ -42,13 +40,10 @@ export function addNonAnalyticTerms(
     // f = F δ ψ; along δ: f' = ψ [F + δ (F' + p F)]
     const inner = FD + p * F;
     const innerD = FDD + p * FD - 2 * C * F + p * inner;
-    const innerT = FDT + p * FT;
     const alongT = FT + q * F;
     sum.value += psi * delta * F;
     sum.delta += psi * delta * (F + delta * inner);
     sum.deltaDelta += psi * delta * delta * (2 * inner + delta * innerD);
     sum.tau += psi * delta * tau * alongT;
-    sum.tauTau += psi * delta * tau * tau * (FTT + q * FT - 2 * D * F + q * alongT);
-    sum.deltaTau += psi * delta * tau * (alongT + delta * (innerT + q * inner));
   }
 }
