@@ -17,15 +17,13 @@ export interface State {
   readonly pressurePa: number;
   /** ∂p/∂ρ at constant temperature [Pa m3/mol]; positive in a stable phase. */
   readonly pressureSlope: number;
-  /** ∂²p/∂ρ² without its third-derivative part is not needed anywhere; ln φ-like residual Gibbs energy over RT. */
-  readonly residualGibbs: number;
   /** Residual enthalpy over R [K]. */
   readonly residualEnthalpyOverR: number;
 }
 
 const scratch = zeroDerivatives();
 
-/** p = ρRT(1 + δα_δ), ∂p/∂ρ = RT(1 + 2δα_δ + δ²α_δδ), g_r = α + δα_δ + ln ρ, h_r/R = T(τα_τ + δα_δ). */
+/** p = ρRT(1 + δα_δ), ∂p/∂ρ = RT(1 + 2δα_δ + δ²α_δδ), h_r/R = T(τα_τ + δα_δ). */
 export function stateAt(model: HelmholtzModel, temperatureK: number, densityMolPerM3: number): State {
   clear(scratch);
   const tau = model.reducingTemperatureK / temperatureK;
@@ -34,7 +32,6 @@ export function stateAt(model: HelmholtzModel, temperatureK: number, densityMolP
   return {
     pressurePa: densityMolPerM3 * rt * (1 + scratch.delta),
     pressureSlope: rt * (1 + 2 * scratch.delta + scratch.deltaDelta),
-    residualGibbs: scratch.value + scratch.delta + Math.log(densityMolPerM3),
     residualEnthalpyOverR: temperatureK * (scratch.tau + scratch.delta),
   };
 }
