@@ -58,20 +58,29 @@ interface CellPicture {
   readonly isInHand: boolean;
 }
 
-/** Rows of cells of one pane. Every text goes in as text. What did not change since the last painting is left alone. */
+/** A row as it was painted: what its cells looked like, and their elements. */
+interface PaintedRow {
+  readonly line: HTMLElement;
+  readonly keys: readonly string[];
+  readonly cells: readonly HTMLElement[];
+}
+
+/**
+ * Rows of cells of one pane. Every text goes in as text. What did not change since the last painting is left alone, and so
+ * are rows that scrolling leaves in sight.
+ */
 export class PaneCells {
   readonly #layer: HTMLElement;
-  #frame = '';
+  #span = '';
   #sheet: SheetInfo | undefined;
-  #keys: string[] = [];
-  #elements: HTMLElement[] = [];
+  #rows = new Map<number, PaintedRow>();
 
   constructor(layer: HTMLElement) {
     this.#layer = layer;
   }
 
   paint(painting: Painting, area: Area, runsTo: number): void {
-    const { rows, columns, sheet } = painting;
+    const { rows, sheet } = painting;
     const merges = sheet.merges.filter(
       (merge) =>
         merge.top <= area.bottom &&
@@ -79,37 +88,62 @@ export class PaneCells {
         merge.left <= area.right &&
         merge.right >= area.left,
     );
-    const frame = [area.top, area.left, area.bottom, area.right].join();
-    const isSame = frame === this.#frame && sheet === this.#sheet;
-    const keys: string[] = [];
-    const elements: HTMLElement[] = [];
-    const lines: HTMLElement[] = [];
+    const span = [area.left, area.right].join();
+    const before = span === this.#span && sheet === this.#sheet ? this.#rows : new Map<number, PaintedRow>();
+    const after = new Map<number, PaintedRow>();
     for (let row = area.top; row <= area.bottom; row++) {
       if (rows.size(row) === 0) continue;
-      const line = isSame
-        ? undefined
-        : element('div', { role: 'row', class: 'line', 'aria-rowindex': row + 1 });
-      for (let column = area.left; column <= area.right; column++) {
-        if (columns.size(column) === 0) continue;
-        const merge = merges.find((each) => inside(each, row, column));
-        if (merge !== undefined && (merge.top !== row || merge.left !== column)) continue;
-        const picture = pictureOf(painting, row, column, merge, runsTo);
-        const key = Object.values(picture).join('\u0000');
-        const at = keys.length;
-        const old = isSame ? this.#elements[at] : undefined;
-        const made = old !== undefined && this.#keys[at] === key ? old : makeCell(picture, column);
-        if (old === undefined) line?.append(made);
-        else if (old !== made) old.replaceWith(made);
-        keys.push(key);
-        elements.push(made);
-      }
-      if (line !== undefined && line.childElementCount > 0) lines.push(line);
+      const painted = paintRow({ painting, area, merges, runsTo }, row, before.get(row));
+      if (painted.cells.length > 0) after.set(row, painted);
     }
-    this.#frame = frame;
+    this.#span = span;
     this.#sheet = sheet;
-    this.#keys = keys;
-    this.#elements = elements;
-    if (!isSame) this.#layer.replaceChildren(...lines);
+    this.#rows = after;
+    replaceLines(
+      this.#layer,
+      [...after.values()].map(({ line }) => line),
+    );
+  }
+}
+
+interface PaintedPart {
+  readonly painting: Painting;
+  readonly area: Area;
+  readonly merges: readonly Area[];
+  /** The last column over which a long text may run on. */
+  readonly runsTo: number;
+}
+
+/** Paints a row anew, or changes those of its cells that look different from before. */
+function paintRow(part: PaintedPart, row: number, before: PaintedRow | undefined): PaintedRow {
+  const { painting, area, merges, runsTo } = part;
+  const line = before?.line ?? element('div', { role: 'row', class: 'line', 'aria-rowindex': row + 1 });
+  const keys: string[] = [];
+  const cells: HTMLElement[] = [];
+  for (let column = area.left; column <= area.right; column++) {
+    if (painting.columns.size(column) === 0) continue;
+    const merge = merges.find((each) => inside(each, row, column));
+    if (merge !== undefined && (merge.top !== row || merge.left !== column)) continue;
+    const picture = pictureOf(painting, row, column, merge, runsTo);
+    const key = Object.values(picture).join('\u0000');
+    const old = before?.cells[keys.length];
+    const made = old !== undefined && before?.keys[keys.length] === key ? old : makeCell(picture, column);
+    if (old === undefined) line.append(made);
+    else if (old !== made) old.replaceWith(made);
+    keys.push(key);
+    cells.push(made);
+  }
+  return { line, keys, cells };
+}
+
+/** Makes lines the children of a layer, in their order, and moves none that stays. */
+function replaceLines(layer: HTMLElement, lines: readonly HTMLElement[]): void {
+  const staying = new Set(lines);
+  for (const child of [...layer.children]) if (!staying.has(child as HTMLElement)) child.remove();
+  let next = layer.firstChild;
+  for (const line of lines) {
+    if (line === next) next = next.nextSibling;
+    else layer.insertBefore(line, next);
   }
 }
 
