@@ -35,6 +35,13 @@ export const knownDifferences: Readonly<Record<string, string>> = {
   'FIND("","abc")': 'empty text is found at once',
   'CODE("")': 'there is no first character; LibreOffice answers 0',
   'YEAR(-1)': 'there are no dates before serial 0',
+  'WEEKNUM(-1)': 'there are no dates before serial 0',
+  'EDATE(-0.5,1)': 'there are no dates before serial 0',
+  'EOMONTH(-12,0)': 'there are no dates before serial 0',
+  'DAY(Data!Z99)': 'a blank cell is January 0 of 1900; LibreOffice counts from 30 December 1899',
+  'MONTH(Data!Z99)': 'a blank cell is January 0 of 1900; LibreOffice counts from 30 December 1899',
+  'YEAR(Data!Z99)': 'a blank cell is January 0 of 1900; LibreOffice counts from 30 December 1899',
+  'EOMONTH(Data!Z99,0)': 'a blank cell is January 0 of 1900; LibreOffice counts from 30 December 1899',
   'CONVERT(1,"lbm","kg")': 'the pound is 0.45359237 kg exactly (NIST SP 811); LibreOffice has 0.45359231',
   'CONVERT(1,"atm","Pa")': 'the atmosphere is 101325 Pa exactly (NIST SP 811); LibreOffice has 101324.9966',
 };

@@ -1,6 +1,7 @@
 /**
  * Dates as serial numbers. In the 1900 system serial 1 is 1900-01-01 and serial 60 is a 29 February 1900 that never was
- * (ECMA-376 Part 1, 18.17.4.1); in the 1904 system serial 0 is 1904-01-01.
+ * (ECMA-376 Part 1, 18.17.4.1); serial 0, and with it a blank cell, is the day before in the same month: January 0 (what
+ * programs of that system show, from memory). In the 1904 system serial 0 is 1904-01-01.
  */
 export type DateSystem = 1900 | 1904;
 
@@ -31,6 +32,7 @@ export function serialOf(year: number, month: number, day: number, system: DateS
 export function dateOf(serial: number, system: DateSystem): CalendarDate {
   const whole = Math.floor(serial);
   if (system === 1900 && whole === 60) return { year: 1900, month: 2, day: 29 };
+  if (system === 1900 && whole === 0) return { year: 1900, month: 1, day: 0 };
   const base = system === 1904 ? epoch1904 : epoch1900;
   const shifted = system === 1900 && whole < 60 ? whole + 1 : whole;
   const instant = new Date(base + shifted * millisecondsPerDay);

@@ -4,7 +4,7 @@ import { isError, isMatrix } from '../operand.ts';
 import type { Contents, Operand } from '../operand.ts';
 import type { DateSystem } from '../serial-date.ts';
 import type { CellValue } from '../values.ts';
-import { CellError } from '../values.ts';
+import { CellError, numberError } from '../values.ts';
 import { buildMatrix, stretchedSize, stretchedValue } from './broadcast.ts';
 import type { Argument, Compiler } from './compilation.ts';
 import type { Evaluate } from './compiled-formula.ts';
@@ -52,9 +52,15 @@ export function compileStandardCall(
         taken[index] = value;
       }
     }
-    if (lifts) return lift(taken, takings, system, (each) => standard.run(place, each as never[]));
-    return failure ?? standard.run(place, taken as never[]);
+    if (lifts)
+      return lift(taken, takings, system, (each) => realNumber(standard.run(place, each as never[])));
+    return failure ?? realNumber(standard.run(place, taken as never[]));
   };
+}
+
+/** Whatever a body makes of odd arguments, no cell shows a number that is none. */
+function realNumber(result: Operand): Operand {
+  return typeof result === 'number' && !Number.isFinite(result) ? numberError : result;
 }
 
 function takingAt(standard: StandardFunction, index: number): Taking {

@@ -10,13 +10,16 @@ import type { FunctionTable } from './standard-function.ts';
 import { workdayFunctions } from './workdays.ts';
 
 function checkedSerial(serial: number): CellValue {
-  return serial < 0 || serial > lastSerial ? numberError : serial;
+  // Months without end come to no number at all.
+  return serial >= 0 && serial <= lastSerial ? serial : numberError;
+}
+
+function isDate(serial: number): boolean {
+  return serial >= 0 && serial < lastSerial + 1;
 }
 
 function partOfDate(part: (serial: number, place: Place) => CellValue): FunctionTable[string] {
-  return placed(['number'], (place, serial) =>
-    serial < 0 || serial >= lastSerial + 1 ? numberError : part(serial, place),
-  );
+  return placed(['number'], (place, serial) => (isDate(serial) ? part(serial, place) : numberError));
 }
 
 /** Whole seconds of the day of a serial; a fraction of a second short by rounding noise alone counts as full. */
@@ -33,6 +36,7 @@ function date(place: Place, year: number, month: number, day: number): Operand {
 
 /** The same day some months on, or the last of the month where there is no such day. */
 function addMonths(place: Place, serial: number, months: number): Operand {
+  if (!isDate(serial)) return numberError;
   const { dateSystem } = place.workbook;
   const start = dateOf(serial, dateSystem);
   const month = start.year * 12 + start.month - 1 + Math.trunc(months);
@@ -43,13 +47,14 @@ function addMonths(place: Place, serial: number, months: number): Operand {
 }
 
 function endOfMonth(place: Place, serial: number, months: number): Operand {
+  if (!isDate(serial)) return numberError;
   const { dateSystem } = place.workbook;
   const start = dateOf(serial, dateSystem);
   return checkedSerial(serialOf(start.year, start.month + Math.trunc(months) + 1, 0, dateSystem));
 }
 
 function weekday(place: Place, serial: number, kind: number | undefined): Operand {
-  if (serial < 0) return numberError;
+  if (!isDate(serial)) return numberError;
   const day = weekdayOf(serial, place.workbook.dateSystem);
   const choice = Math.trunc(kind ?? 1);
   if (choice === 1) return day + 1;
@@ -70,6 +75,7 @@ function isoWeek(place: Place, serial: number): number {
 }
 
 function weekNumber(place: Place, serial: number, kind: number | undefined): Operand {
+  if (!isDate(serial)) return numberError;
   const choice = Math.trunc(kind ?? 1);
   if (choice === 21) return isoWeek(place, serial);
   const starts: Readonly<Record<number, number>> = {
@@ -120,7 +126,7 @@ export const dateFunctions: FunctionTable = {
   SECOND: partOfDate((serial) => secondsOfDay(serial) % 60),
   WEEKDAY: placed(['number', 'number?'], weekday),
   WEEKNUM: placed(['number', 'number?'], weekNumber),
-  ISOWEEKNUM: placed(['number'], (place, serial) => (serial < 0 ? numberError : isoWeek(place, serial))),
+  ISOWEEKNUM: placed(['number'], (place, serial) => (isDate(serial) ? isoWeek(place, serial) : numberError)),
   EDATE: placed(['number', 'number'], addMonths),
   EOMONTH: placed(['number', 'number'], endOfMonth),
   DAYS: pure(['number', 'number'], (end, start) => Math.floor(end) - Math.floor(start)),

@@ -3,7 +3,14 @@ import type { Operand } from '../operand.ts';
 import { isMatrix } from '../operand.ts';
 import { readOperand } from '../formula/read-reference.ts';
 import type { CellValue } from '../values.ts';
-import { CellError, errorFromText, numberError, valueError } from '../values.ts';
+import {
+  CellError,
+  divisionByZero,
+  errorFromText,
+  notAvailable,
+  numberError,
+  valueError,
+} from '../values.ts';
 import { repeated } from './standard-function.ts';
 import type { FunctionTable, StandardFunction } from './standard-function.ts';
 
@@ -26,12 +33,11 @@ const ofValues =
 /** The same where the library spells hexadecimal digits small and worksheets in capitals. */
 const ofValuesInCapitals = ['BASE', 'BIN2HEX', 'DEC2HEX', 'OCT2HEX'];
 
-/** Functions that take ranges whole. */
-const ofRanges = [
-  'CORREL COVAR FORECAST INTERCEPT KURT MIRR NPV PEARSON RSQ SERIESSUM SKEW SLOPE STEYX XIRR XNPV MULTINOMIAL',
-]
-  .join(' ')
-  .split(' ');
+/** Functions that take ranges whole, of which only the numbers count. */
+const ofRanges = 'KURT MIRR NPV SERIESSUM SKEW MULTINOMIAL'.split(' ');
+
+/** Functions of two ranges side by side, of which only places with a number in both count. */
+const ofPairs = 'CORREL COVAR FORECAST INTERCEPT PEARSON RSQ SLOPE STEYX XIRR XNPV'.split(' ');
 
 /** Functions with a dot in the name, by where the library keeps them. */
 const dotted: Readonly<Record<string, readonly [group: string, member: string]>> = {
@@ -72,10 +78,33 @@ function wrapRanges(call: LibraryFunction): StandardFunction {
       const contents = readOperand(operand, place, true);
       const failure = firstFailure(contents);
       if (failure !== undefined) return failure;
-      args.push(contents);
+      args.push(isMatrix(contents) ? contents.flat().filter(isNumber) : contents);
     }
     return ask(call, args);
   });
+}
+
+function wrapPairs(call: LibraryFunction): StandardFunction {
+  return repeated([], 'operand', (place, _first, operands) => {
+    const args = operands.map((operand) => readOperand(operand, place, true) ?? null);
+    const failure = args.map(firstFailure).find((found) => found !== undefined);
+    if (failure !== undefined) return failure;
+    const lists = args.map((contents) => (isMatrix(contents) ? contents.flat() : undefined));
+    const [one, other] = lists.filter((list) => list !== undefined);
+    if (one === undefined || other === undefined) return ask(call, args);
+    if (one.length !== other.length) return notAvailable;
+    const isPair = one.map((value, index) => isNumber(value) && isNumber(other[index] ?? null));
+    const answer = ask(
+      call,
+      args.map((contents, index) => lists[index]?.filter((_value, at) => isPair[at]) ?? contents),
+    );
+    // Too few pairs, or all alike: nothing to divide by.
+    return answer === numberError ? divisionByZero : answer;
+  });
+}
+
+function isNumber(value: CellValue): value is number {
+  return typeof value === 'number';
 }
 
 function firstFailure(contents: Operand): CellError | undefined {
@@ -110,6 +139,7 @@ function table(): FunctionTable {
     );
   }
   for (const name of ofRanges) add(name, member(name), wrapRanges);
+  for (const name of ofPairs) add(name, member(name), wrapPairs);
   for (const [name, [group, inside]] of Object.entries(dotted)) {
     add(name, member(group, inside), (call) => wrap('value', call));
   }

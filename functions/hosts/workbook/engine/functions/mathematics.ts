@@ -16,7 +16,9 @@ function single(of: (value: number) => number): FunctionTable[string] {
 /** Remainder with the sign of the divisor. */
 export function remainder(value: number, divisor: number): CellValue {
   if (divisor === 0) return divisionByZero;
-  const rest = value - divisor * Math.floor(value / divisor);
+  const quotient = Math.floor(value / divisor);
+  if (quotient === 0) return value;
+  const rest = value - divisor * quotient;
   // The quotient of, say, 0.3 and 0.1 is a hair below 3; such a rest is the divisor itself and means 0.
   return Math.abs(rest - divisor) < Math.abs(divisor) * 1e-14 || Math.abs(rest) < Math.abs(divisor) * 1e-14
     ? 0
@@ -118,7 +120,8 @@ export const mathFunctions: FunctionTable = {
   RADIANS: single((value) => (value * Math.PI) / 180),
   MOD: pure(['number', 'number'], remainder),
   QUOTIENT: pure(['number', 'number'], (value, divisor) =>
-    divisor === 0 ? divisionByZero : Math.trunc(value / divisor),
+    // 2 / 1e-9 is a hair below 2e9: fifteen digits are what a cell holds.
+    divisor === 0 ? divisionByZero : finite(Math.trunc(Number((value / divisor).toPrecision(15)))),
   ),
   FACT: pure(['number'], factorial),
   COMBIN: pure(['number', 'number'], combinations),

@@ -50,6 +50,7 @@ function formatted(place: Place, value: CellValue, pattern: string): Operand {
   if (value instanceof CellError) return value;
   if (pattern === '') return '';
   let shown: CellValue = value ?? 0;
+  if (pattern === '@' && typeof shown === 'number') return numberText(shown);
   if (typeof shown === 'string') shown = parseNumber(shown, place.workbook.dateSystem) ?? shown;
   if (typeof shown === 'boolean') return shown ? 'TRUE' : 'FALSE';
   // The 1904 system lies 1462 days behind; number formats are written for the 1900 system.
