@@ -225,6 +225,12 @@ export const overviewSheet: SheetRecipe = {
       { at: `${from}4`, through: `${to}4`, content: label, look: { ...tileLabel } },
       { at: `${from}5`, through: `${to}5`, content: formula(value), look: { ...tileValue, format } },
     ]),
+    // Under the charts, for programs that do not draw them: which they are, and where their figures stand.
+    ...charts.map(({ at, title }): CellRecipe => ({
+      at,
+      content: `Chart: ${title.replace(/[, ]*\{mass\}|, %/, '')}. Its figures are on the sheet ${sheetNames.figures}.`,
+      look: { size: 8, ink: colours.quiet },
+    })),
     ...worstTable(),
     {
       at: `B${noteRow}`,

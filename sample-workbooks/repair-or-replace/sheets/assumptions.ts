@@ -189,7 +189,7 @@ const formatted = cells.map((cell): CellRecipe => {
   const name = costInputNames[Number(row) - firstRow];
   if (name === undefined || !['G', 'H', 'I'].includes(letters)) return cell;
   const money = ['money', 'energyPrice', 'massPrice'].includes(costInputs[name].quantity);
-  const format = origins[name]?.format ?? (money ? '#,##0.00' : '0.##');
+  const format = origins[name]?.format ?? (money ? '#,##0.00' : '[<10]0.00;0.0');
   return { ...cell, look: { ...cell.look, format } };
 });
 
