@@ -40,6 +40,7 @@ export interface SheetInfo {
   readonly merges: readonly Area[];
   readonly links: readonly (readonly [string, string])[];
   readonly tables: readonly (Area & { readonly name: string })[];
+  readonly hasCharts: boolean;
 }
 
 export interface LogInfo {
@@ -128,6 +129,20 @@ export interface BarChart {
   readonly highest?: number;
 }
 
+/** A place in a cell, in pixels from its upper left corner. */
+export interface ChartCorner extends Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A chart of the file over the cells it lies on; without bars it is of a kind that is not drawn here. */
+export interface PlacedChart {
+  readonly from: ChartCorner;
+  readonly to: ChartCorner;
+  readonly title: string;
+  readonly bars: BarChart | undefined;
+}
+
 export interface CurveCharts {
   /** Charts of a gathered fleet; they do not go by the row in hand. */
   readonly fleet: readonly BarChart[];
@@ -213,6 +228,8 @@ export interface Calls {
   undo(gaze: Gaze): View;
   redo(gaze: Gaze): View;
   charts(sheet: number, row: number): CurveCharts;
+  /** The charts that stand on a sheet. */
+  sheetCharts(sheet: number): readonly PlacedChart[];
   /** A whole area for printing. */
   print(sheet: number): { readonly area: Area; readonly cells: readonly ShownCell[] };
   file(): Uint8Array;

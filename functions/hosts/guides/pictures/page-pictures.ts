@@ -31,7 +31,7 @@ export async function takePagePictures(pageFolder: string, folder: string): Prom
     await page.getByRole('button', { name: 'Empty visit log' }).waitFor();
     await shoot('page-new');
     await page.getByRole('button', { name: /fleet summary$/i }).click();
-    await page.locator('#charts figure').first().waitFor({ timeout: 120_000 });
+    await page.locator('.over figure').first().waitFor({ timeout: 120_000 });
     await shoot('page-fleet');
   } finally {
     await browser.close();

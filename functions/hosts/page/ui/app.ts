@@ -26,7 +26,6 @@ export class App {
   log: LogInfo | undefined;
   view: View | undefined;
   onChange: (view: View) => void = () => undefined;
-  onShown: () => void = () => undefined;
   readonly #looks: CellLooks;
   readonly #tabs: SheetTabs;
   readonly #clipboard: Clipboard;
@@ -89,7 +88,6 @@ export class App {
     const readings = log.sheets.findIndex((sheet) => sheet.tables.some(({ name }) => name === 'Readings'));
     this.#tabs.set(log.sheets);
     this.goTo(readings >= 0 ? readings : log.first);
-    this.onShown();
   }
 
   goTo(index: number, spot?: Spot): void {
@@ -232,6 +230,7 @@ export class App {
     part('strip').hidden = view.hand === undefined && !this.#hasReadings;
     this.onChange(view);
     this.#chart(gaze);
+    this.#chartSheet(gaze);
   }
 
   #showCell({ inHand, hand }: View): void {
@@ -273,6 +272,17 @@ export class App {
     const left = Math.min(place.left + box.left, document.documentElement.clientWidth - 320);
     bubble.style.left = `${Math.max(left, 4)}px`;
     bubble.style.top = `${place.top + box.top + box.height + 4}px`;
+  }
+
+  /** Charts that stand on the sheet itself, with the values its cells have now. */
+  #chartSheet({ sheet }: Gaze): void {
+    if (this.log?.sheets[sheet]?.hasCharts !== true) return;
+    void this.worker
+      .ask('sheetCharts', sheet)
+      .then((charts) => {
+        if (sheet === this.grid.sheetNumber) this.grid.setCharts(charts);
+      })
+      .catch((problem: unknown) => this.tell(String(problem), true));
   }
 
   #chart(gaze: Gaze): void {

@@ -13,6 +13,12 @@ const rounded = (value: number): string => String(Math.round(value * 10) / 10);
 
 /** Bars over names: one beside the other, several series on top of each other; and the same as a table. */
 export function barFigure(chart: BarChart): HTMLElement {
+  const [picture, ...legend] = barPicture(chart);
+  return figure(chart.title, picture, ...legend, asTable(chart));
+}
+
+/** The picture alone, and the legend of several series. */
+export function barPicture(chart: BarChart): readonly [SVGElement, ...HTMLElement[]] {
   const { labels, series, unit } = chart;
   const heights = labels.map((_name, index) =>
     series.reduce((sum, { values }) => sum + Math.max(values[index] ?? 0, 0), 0),
@@ -33,7 +39,7 @@ export function barFigure(chart: BarChart): HTMLElement {
   });
   parts.push(label(4, 11, unit, 'start'));
   const legend = series.length > 1 ? [legendOf(chart)] : [];
-  return figure(chart.title, frame(chart.title, ...parts), ...legend, asTable(chart));
+  return [frame(chart.title, ...parts), ...legend];
 }
 
 function stack({ series }: BarChart, index: number, middle: number, bar: number, y: Scale): SVGElement[] {

@@ -31,6 +31,8 @@ export class GridWindow {
   readonly #headHeight: number;
   readonly #headWidth: number;
   readonly #panes: Readonly<Record<PaneName, Pane>>;
+  /** Over the cells of the main pane, moving along with them. */
+  readonly #over = element('div', { class: 'layer over', 'aria-hidden': 'true' });
   readonly #heads: Readonly<Record<'leftTop' | 'top' | 'left' | 'leftBottom', HTMLElement>>;
 
   constructor(headWidth: number, headHeight: number) {
@@ -43,6 +45,7 @@ export class GridWindow {
       beside: makePane('beside'),
       main: makePane('main'),
     };
+    this.#panes.main.box.append(this.#over);
     const head = (): HTMLElement => element('div', { class: 'heads', 'aria-hidden': 'true' });
     this.#heads = { leftTop: head(), top: head(), left: head(), leftBottom: head() };
     const origin = element('div', { class: 'heads origin', 'aria-hidden': 'true' });
@@ -73,10 +76,15 @@ export class GridWindow {
     place(leftBottom, 0, y, this.#headWidth, height);
     for (const layer of [above.layer, above.frames]) shift(layer, heldWidth + scrollLeft, 0);
     for (const layer of [beside.layer, beside.frames]) shift(layer, 0, heldHeight + scrollTop);
-    for (const layer of [main.layer, main.frames])
+    for (const layer of [main.layer, main.frames, this.#over])
       shift(layer, heldWidth + scrollLeft, heldHeight + scrollTop);
     // Long titles in frozen columns run on over the others as long as those stand at their beginning.
     corner.box.classList.toggle('at-start', scrollLeft === 0);
+  }
+
+  /** Shows elements over the cells; their places are counted from the sheet's own corner. */
+  showOver(elements: readonly HTMLElement[]): void {
+    this.#over.replaceChildren(...elements);
   }
 
   /** Moves the headings along with what they head; after painting, which makes them anew. */

@@ -1,9 +1,10 @@
 /// <reference lib="dom" />
-import type { Area, Gaze, ShownCell, SheetInfo, Spot } from '../protocol.ts';
+import type { Area, Gaze, PlacedChart, ShownCell, SheetInfo, Spot } from '../protocol.ts';
 import { cellAddress } from '../../workbook/engine/address.ts';
 import { Axis } from './axis.ts';
 import type { CellLooks } from './cell-looks.ts';
 import { element } from './element.ts';
+import { chartBoxes } from './grid-charts.ts';
 import { inside, textWidth } from './grid-panes.ts';
 import type { Painting } from './grid-panes.ts';
 import { GridWindow } from './grid-window.ts';
@@ -39,6 +40,7 @@ export class Grid {
   readonly #gridWindow: GridWindow;
   #sheet: SheetInfo | undefined;
   #cells = new Map<string, ShownCell>();
+  #charts: readonly PlacedChart[] = [];
   #asked: Area | undefined;
   #painted: Area | undefined;
   #paintedAtStart = false;
@@ -76,6 +78,7 @@ export class Grid {
 
   show(number: number, sheet: SheetInfo, inHand: Spot): void {
     this.sheetNumber = number;
+    this.#charts = [];
     this.setSheet(sheet);
     this.#cells = new Map();
     this.inHand = inHand;
@@ -103,6 +106,7 @@ export class Grid {
     );
     this.#spacer.style.width = `${this.headWidth + this.columns.length}px`;
     this.#spacer.style.height = `${this.headHeight + this.rows.length}px`;
+    this.setCharts(this.#charts);
     this.root.setAttribute('aria-rowcount', String(this.rows.count));
     this.root.setAttribute('aria-colcount', String(this.columns.count));
   }
@@ -140,6 +144,11 @@ export class Grid {
       { ...main, left: 0, right: columns - 1 },
     ].filter((area) => area.bottom >= area.top && area.right >= area.left);
     return { sheet: this.sheetNumber, areas, cell: this.inHand, selection: this.selection };
+  }
+
+  setCharts(charts: readonly PlacedChart[]): void {
+    this.#charts = charts;
+    this.#gridWindow.showOver(chartBoxes(charts, this.rows, this.columns, this.scale));
   }
 
   setCells(cells: readonly ShownCell[]): void {

@@ -75,22 +75,13 @@ onClick('print', () => {
   const card = sheets.findIndex(({ name }) => name === 'Visit card' || name === 'Quote');
   return app.print(card >= 0 ? card : app.grid.sheetNumber);
 });
-/** Opened by the page itself, for a fleet: what is opened next does not keep it. */
-let areChartsOffered = false;
 function showCharts(isShown: boolean): void {
   part('show-charts').setAttribute('aria-pressed', String(isShown));
   app.showCharts(isShown);
 }
 onClick('show-charts', () => {
-  areChartsOffered = false;
   showCharts(part('show-charts').getAttribute('aria-pressed') !== 'true');
 });
-app.onShown = () => {
-  // The charts of a fleet are what it is opened for; the grid does not draw those of the file.
-  if (app.isFleet && part('charts-panel').hidden) areChartsOffered = true;
-  if (areChartsOffered) showCharts(app.isFleet);
-  areChartsOffered &&= app.isFleet;
-};
 onClick('show-cautions', () => {
   const button = part('show-cautions');
   const isShown = button.getAttribute('aria-pressed') !== 'true';

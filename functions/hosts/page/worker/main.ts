@@ -11,6 +11,7 @@ import { chartsOf } from './charts.ts';
 import { unitsOf } from './log-units.ts';
 import { LogSession } from './log-session.ts';
 import type { Outcome } from './outcome.ts';
+import { sheetCharts } from './sheet-charts.ts';
 import { estimateOf, fleetOf } from './make-workbook.ts';
 import { takeLog, takenLogs } from './one-tab.ts';
 import { columnCharacters, sheetInfos } from './open-log.ts';
@@ -154,6 +155,7 @@ const methods: Methods = {
     view(gaze, () => present().setWidths(gaze.sheet, from, to, columnCharacters(pixels))),
   undo: (gaze) => view(gaze, () => present().undo()),
   redo: (gaze) => view(gaze, () => present().redo()),
+  sheetCharts: (sheet) => sheetCharts(present(), present().sheet(sheet)),
   charts(sheet, row) {
     const here = present();
     return chartsOf(here, TableRow.at(here, here.sheet(sheet), row, 0));

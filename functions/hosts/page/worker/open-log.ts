@@ -11,6 +11,8 @@ import { readSheetLayout } from '../../workbook/file/sheet-layout.ts';
 import type { SheetLayout } from '../../workbook/file/sheet-layout.ts';
 import type { SheetInfo } from '../protocol.ts';
 import { rememberedCalls } from '../../workbook/remembered-calls.ts';
+import type { FileChart } from './read-sheet-charts.ts';
+import { readSheetCharts } from './read-sheet-charts.ts';
 
 /** Smaller than on the command line: a browser tab has less memory. A log of 10,000 rows stays far below them. */
 export const pageLimits: ReadLimits = {
@@ -33,6 +35,7 @@ export interface OpenLog {
   readonly loaded: LoadedWorkbook;
   readonly styles: CellStyles;
   readonly layouts: ReadonlyMap<Sheet, OpenLayout>;
+  readonly charts: ReadonlyMap<Sheet, readonly FileChart[]>;
   /** Functions in this file are spelled for Excel. */
   readonly forExcel: boolean;
 }
@@ -58,7 +61,8 @@ export function openLog(bytes: Uint8Array): OpenLog {
     }),
   );
   const forExcel = loaded.sheets.some(({ text: sheetText }) => /_xldudf_OUNCE_/i.test(sheetText));
-  return { loaded, styles, layouts, forExcel };
+  const charts = new Map(loaded.sheets.map(({ sheet, part }) => [sheet, readSheetCharts(archive, part)]));
+  return { loaded, styles, layouts, charts, forExcel };
 }
 
 /** Pixels of a column: characters of the usual font and the padding of a cell (18.3.1.13). */
@@ -76,7 +80,7 @@ function rowPixels(points: number): number {
   return points <= 0 ? 0 : Math.round(points * (96 / 72));
 }
 
-export function sheetInfos({ loaded, layouts }: OpenLog): SheetInfo[] {
+export function sheetInfos({ loaded, layouts, charts }: OpenLog): SheetInfo[] {
   return loaded.workbook.sheets.map((sheet) => {
     const layout = layouts.get(sheet) as OpenLayout;
     const tables = [...loaded.workbook.tables]
@@ -103,6 +107,7 @@ export function sheetInfos({ loaded, layouts }: OpenLog): SheetInfo[] {
       merges: layout.merges,
       links: [...layout.links],
       tables,
+      hasCharts: (charts.get(sheet) ?? []).length > 0,
     };
   });
 }

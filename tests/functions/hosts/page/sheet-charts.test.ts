@@ -1,0 +1,104 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { fleetCharts } from '../../../../functions/hosts/page/worker/fleet-charts.ts';
+import { LogSession } from '../../../../functions/hosts/page/worker/log-session.ts';
+import { sheetCharts } from '../../../../functions/hosts/page/worker/sheet-charts.ts';
+
+const nothing = (): void => undefined;
+const samples = join(import.meta.dirname, '../../../../sample-workbooks');
+const sample = (name: string): Uint8Array => new Uint8Array(readFileSync(join(samples, name)));
+
+function opened(bytes: Uint8Array): LogSession {
+  const session = new LogSession(bytes, nothing, nothing);
+  session.workbook.recalculate({ everything: true });
+  return session;
+}
+
+/** The sample with the text of parts changed. */
+function changed(name: string, part: RegExp, change: (text: string) => string): Uint8Array {
+  const parts = unzipSync(sample(name));
+  for (const [path, bytes] of Object.entries(parts))
+    if (part.test(path)) parts[path] = strToU8(change(strFromU8(bytes)));
+  return zipSync(parts);
+}
+
+/** What the file's own charts show is what the charts beside the sheet show: both read the same cells. */
+describe('charts that stand on a sheet', () => {
+  it('have the corners, the titles and the values of the file', () => {
+    const session = opened(sample('fleet-summary.xlsx'));
+    const charts = sheetCharts(session, session.sheet(0));
+    expect(charts.map(({ from }) => [from.row, from.column])).toEqual([
+      [6, 1],
+      [6, 7],
+      [25, 1],
+      [25, 7],
+    ]);
+    for (const { from, to } of charts) {
+      expect(to.row).toBeGreaterThan(from.row + 15);
+      expect(to.column).toBeGreaterThan(from.column + 3);
+    }
+    const beside = fleetCharts(session);
+    expect(charts.map(({ title }) => title)).toEqual(beside.map(({ title }) => title));
+    for (const [index, { bars }] of charts.entries()) {
+      expect(bars?.labels).toEqual(beside[index]?.labels);
+      expect(bars?.series.map(({ values }) => values)).toEqual(
+        beside[index]?.series.map(({ values }) => values),
+      );
+    }
+    expect(charts[3]?.bars?.highest).toBe(100);
+  });
+
+  it('follow the cells they show', () => {
+    const session = opened(sample('fleet-summary.xlsx'));
+    const figures = session.workbook.findSheet('Figures');
+    if (figures === undefined) throw new Error('no sheet of figures');
+    const first = (): number | undefined =>
+      sheetCharts(session, session.sheet(0))[0]?.bars?.series[0]?.values[0];
+    const before = first() ?? 0;
+    // The first month of the first gas.
+    session.workbook.setValue(figures, 5, 3, before + 50);
+    session.workbook.recalculate();
+    expect(first()).toBe(before + 50);
+  });
+
+  it.each<[string, RegExp, (text: string) => string]>([
+    ['lying bars', /charts\/chart1\.xml$/, (text) => text.replace('val="col"', 'val="bar"')],
+    [
+      'two kinds in one',
+      /charts\/chart1\.xml$/,
+      (text) => text.replace('</barChart>', '</barChart><lineChart/>'),
+    ],
+    [
+      'series side by side',
+      /charts\/chart1\.xml$/,
+      (text) => text.replace('val="stacked"', 'val="clustered"'),
+    ],
+  ])('are only named where they cannot be drawn: %s', (_what, part, change) => {
+    const session = opened(changed('fleet-summary.xlsx', part, change));
+    const [chart] = sheetCharts(session, session.sheet(0));
+    expect(chart?.title).toBe('Added by month and gas, oz');
+    expect(chart?.bars).toBeUndefined();
+  });
+
+  it('that show cells nobody can find have no bars, and a drawing without corners no chart', () => {
+    const lost = opened(
+      changed('fleet-summary.xlsx', /charts\/chart\d\.xml$/, (text) =>
+        text.replaceAll('Figures!', 'Nowhere!'),
+      ),
+    );
+    expect(sheetCharts(lost, lost.sheet(0)).map(({ bars }) => bars?.labels)).toEqual([[], [], [], []]);
+    const bare = opened(
+      changed('fleet-summary.xlsx', /drawings\/drawing1\.xml$/, (text) =>
+        text.replaceAll(/<xdr:row>\d+/g, '<xdr:row>x'),
+      ),
+    );
+    expect(sheetCharts(bare, bare.sheet(0))).toEqual([]);
+  });
+
+  it('are none on a sheet without a drawing', () => {
+    const session = opened(sample('visit-log.xlsx'));
+    expect(sheetCharts(session, session.sheet(1))).toEqual([]);
+  });
+});
