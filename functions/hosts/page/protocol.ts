@@ -135,12 +135,23 @@ export interface ChartCorner extends Spot {
   readonly y: number;
 }
 
-/** A chart of the file over the cells it lies on; without bars it is of a kind that is not drawn here. */
+/** Lines through points, with what their axes are. */
+export interface LineChart {
+  readonly across: string;
+  readonly upward: string;
+  readonly series: readonly {
+    readonly name: string;
+    readonly points: readonly (readonly [number, number])[];
+  }[];
+}
+
+/** A chart of the file over the cells it lies on; with neither bars nor lines it is of a kind that is not drawn here. */
 export interface PlacedChart {
   readonly from: ChartCorner;
   readonly to: ChartCorner;
   readonly title: string;
   readonly bars: BarChart | undefined;
+  readonly lines: LineChart | undefined;
 }
 
 export interface CurveCharts {

@@ -56,7 +56,8 @@ for (const [title, content, help, key] of lines) {
   page.put('C', content, { ...shown, bold: true });
   name(key, page.at('C'));
   page.put('D:K', help, { ...looks.subtitle, indent: 1 });
-  page.next(19);
+  // Two lines where letters are large.
+  page.next(title.length > 25 ? 30 : 19);
 }
 page.gap();
 
@@ -81,7 +82,7 @@ for (let row = 0; row < 5; row += 1) {
           };
     page.put(at, formula(`IFERROR(INDEX(${comparison},${String(row + 1)},${String(column + 1)}),"")`), look);
   });
-  page.next(row === 0 ? 30 : 24);
+  page.next(row === 0 ? 42 : 24);
 }
 resultNames.estimate_choices = `Result!$A$${String(top)}:$K$${String(top + 4)}`;
 page.put(
@@ -103,7 +104,7 @@ const driverColumns: readonly (readonly [string, string, number])[] = [
   ['G:K', 'Effect', 7],
 ];
 for (const [columns, heading] of driverColumns) page.put(columns, heading, looks.heading);
-page.next(20);
+page.next(30);
 const driverTop = page.row;
 for (let row = 0; row < 3; row += 1) {
   for (const [columns, , column] of driverColumns) {
@@ -158,7 +159,7 @@ export const resultSheet: SheetRecipe = {
   name: 'Result',
   tabColour: '22384D',
   gridLines: false,
-  widths: { A: 14, 'B:D': 11, E: 9, F: 10, 'G:H': 12, 'I:J': 11, K: 46, L: 3, 'M:W': 10 },
+  widths: { A: 14, B: 11, 'C:D': 12.5, E: 9, F: 10, 'G:H': 12, 'I:J': 11, K: 43, L: 3, 'M:W': 10 },
   heights: { ...titleHeights, ...page.heights },
   cells: [
     { at: 'A1', content: 'Result', look: looks.title },

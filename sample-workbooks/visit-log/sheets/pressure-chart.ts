@@ -48,7 +48,7 @@ for (let row = firstRow; row <= lastRow; row += 1) {
   cells.push({
     at: `A${String(row)}`,
     content: formula(temperature),
-    look: { ...looks.computed, bold: true, align: 'center', format: '0.#' },
+    look: { ...looks.computed, bold: true, align: 'center', format: '0.0' },
   });
   curves.forEach((_curve, index) => {
     const letters = columnLetters(index + 2);

@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 import type { BarChart } from '../protocol.ts';
-import { edge, figure, frame, height, label, scale, valueRules, width } from './chart-parts.ts';
-import type { Scale } from './chart-parts.ts';
+import { edge, figure, frame, label, legendOf, scale, usualSize, valueRules } from './chart-parts.ts';
+import type { PictureSize, Scale } from './chart-parts.ts';
 import { drawing, element } from './element.ts';
 
 /** More names than these stand aslant. */
@@ -13,12 +13,13 @@ const rounded = (value: number): string => String(Math.round(value * 10) / 10);
 
 /** Bars over names: one beside the other, several series on top of each other; and the same as a table. */
 export function barFigure(chart: BarChart): HTMLElement {
-  const [picture, ...legend] = barPicture(chart);
+  const [picture, ...legend] = barPicture(chart, usualSize);
   return figure(chart.title, picture, ...legend, asTable(chart));
 }
 
 /** The picture alone, and the legend of several series. */
-export function barPicture(chart: BarChart): readonly [SVGElement, ...HTMLElement[]] {
+export function barPicture(chart: BarChart, size: PictureSize): readonly [SVGElement, ...HTMLElement[]] {
+  const { width, height } = size;
   const { labels, series, unit } = chart;
   const heights = labels.map((_name, index) =>
     series.reduce((sum, { values }) => sum + Math.max(values[index] ?? 0, 0), 0),
@@ -28,7 +29,7 @@ export function barPicture(chart: BarChart): readonly [SVGElement, ...HTMLElemen
   const floor = height - (isSlanted ? slantedRoom : edge.bottom);
   const y = scale(0, most * (chart.highest === undefined ? 1.08 : 1), floor, edge.top);
   const room = (width - edge.left - edge.right) / labels.length;
-  const parts = valueRules(most, y);
+  const parts = valueRules(most, y, size);
   labels.forEach((name, index) => {
     const middle = edge.left + room * (index + 0.5);
     const bars = stack(chart, index, middle, Math.min(room * 0.72, 44), y);
@@ -38,8 +39,10 @@ export function barPicture(chart: BarChart): readonly [SVGElement, ...HTMLElemen
     parts.push(isSlanted ? slanted(middle, floor + 13, name) : label(middle, floor + 15, name));
   });
   parts.push(label(4, 11, unit, 'start'));
-  const legend = series.length > 1 ? [legendOf(chart)] : [];
-  return [frame(chart.title, ...parts), ...legend];
+  // Last series first, as they stand on each other.
+  const names = series.map(({ name }) => name);
+  const legend = series.length > 1 ? [legendOf(names, (place) => `bar series-${place}`, true)] : [];
+  return [frame(chart.title, size, ...parts), ...legend];
 }
 
 function stack({ series }: BarChart, index: number, middle: number, bar: number, y: Scale): SVGElement[] {
@@ -68,18 +71,6 @@ function slanted(x: number, y: number, text: string): SVGElement {
     { x, y, 'text-anchor': 'end', class: 'tick', transform: `rotate(-38 ${x} ${y})` },
     text,
   );
-}
-
-/** For the eye alone: the table says it in words. Last series first, as they stand on each other. */
-function legendOf({ series }: BarChart): HTMLElement {
-  const lines = series.map(({ name }, place) =>
-    element('li', {}, drawing('svg', { viewBox: '0 0 12 12', class: 'chart swatch' }, swatch(place)), name),
-  );
-  return element('ul', { class: 'legend', 'aria-hidden': 'true' }, ...lines.reverse());
-}
-
-function swatch(place: number): SVGElement {
-  return drawing('rect', { x: 0, y: 0, width: 12, height: 12, class: `bar series-${place}` });
 }
 
 function asTable({ title, heading, labels, series }: BarChart): HTMLElement {

@@ -1,7 +1,18 @@
 /// <reference lib="dom" />
 import type { CurveCharts } from '../protocol.ts';
 import { barFigure } from './bar-drawing.ts';
-import { edge, figure, frame, height, label, scale, ticks, valueRules, width } from './chart-parts.ts';
+import {
+  edge,
+  figure,
+  frame,
+  height,
+  label,
+  scale,
+  ticks,
+  usualSize,
+  valueRules,
+  width,
+} from './chart-parts.ts';
 import { drawing, element } from './element.ts';
 
 /** The figures of a picture as words, for those who do not see it. */
@@ -48,7 +59,7 @@ function pressureFigure(chart: NonNullable<CurveCharts['pressure']>): HTMLElemen
   const one = (value: number): string => String(Math.round(value * 10) / 10);
   return figure(
     chart.title,
-    frame(chart.title, ...parts),
+    frame(chart.title, usualSize, ...parts),
     inWords([
       ...points.map(
         (each) =>
@@ -67,7 +78,7 @@ function chargeFigure(chart: NonNullable<CurveCharts['charge']>): HTMLElement {
   const y = scale(0, most * 1.08, height - edge.bottom, edge.top);
   const room = (width - edge.left - edge.right) / Math.max(visits.length, 1);
   const bar = Math.min(room * 0.34, 36);
-  const parts: SVGElement[] = valueRules(most, y);
+  const parts: SVGElement[] = valueRules(most, y, usualSize);
   visits.forEach(({ label: name, added, recovered }, index) => {
     const middle = edge.left + room * (index + 0.5);
     parts.push(
@@ -101,7 +112,7 @@ function chargeFigure(chart: NonNullable<CurveCharts['charge']>): HTMLElement {
   parts.push(label(4, 11, `${unit}: dark added, light recovered`, 'start'));
   return figure(
     chart.title,
-    frame(chart.title, ...parts),
+    frame(chart.title, usualSize, ...parts),
     inWords(
       visits.map(
         (visit) => `${visit.label}: ${visit.added} ${unit} added, ${visit.recovered} ${unit} recovered`,

@@ -1,8 +1,14 @@
 /// <reference lib="dom" />
 import { drawing, element } from './element.ts';
 
-export const width = 420;
-export const height = 260;
+/** Of a picture, in its own units: pixels where it is shown unscaled. */
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+export const usualSize: PictureSize = { width: 420, height: 260 };
+export const { width, height } = usualSize;
 export const edge = { left: 52, right: 14, top: 16, bottom: 40 };
 
 export type Scale = (value: number) => number;
@@ -24,10 +30,10 @@ export function ticks(low: number, high: number, wanted: number): number[] {
   return found;
 }
 
-export function frame(title: string, ...children: readonly SVGElement[]): SVGElement {
+export function frame(title: string, size: PictureSize, ...children: readonly SVGElement[]): SVGElement {
   return drawing(
     'svg',
-    { viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-label': title, class: 'chart' },
+    { viewBox: `0 0 ${size.width} ${size.height}`, role: 'img', 'aria-label': title, class: 'chart' },
     ...children,
   );
 }
@@ -41,9 +47,22 @@ export function figure(title: string, picture: SVGElement, ...others: readonly H
 }
 
 /** Lines across the picture at round values, with the values beside them. */
-export function valueRules(most: number, y: Scale): SVGElement[] {
+export function valueRules(most: number, y: Scale, { width }: PictureSize): SVGElement[] {
   return ticks(0, most, 5).flatMap((value) => [
     drawing('line', { x1: edge.left, x2: width - edge.right, y1: y(value), y2: y(value), class: 'rule' }),
     label(edge.left - 6, y(value) + 4, String(value), 'end'),
   ]);
+}
+
+/** Names of series with their looks; for the eye alone, tables and cells say it in words. */
+export function legendOf(
+  names: readonly string[],
+  look: (place: number) => string,
+  isReversed = false,
+): HTMLElement {
+  const lines = names.map((name, place) => {
+    const swatch = drawing('rect', { x: 0, y: 0, width: 12, height: 12, class: look(place) });
+    return element('li', {}, drawing('svg', { viewBox: '0 0 12 12', class: 'chart swatch' }, swatch), name);
+  });
+  return element('ul', { class: 'legend', 'aria-hidden': 'true' }, ...(isReversed ? lines.reverse() : lines));
 }

@@ -12,6 +12,8 @@ interface Pane {
   readonly layer: HTMLElement;
   readonly cells: PaneCells;
   readonly frames: HTMLElement;
+  /** Over the cells, moving along with them. */
+  readonly over: HTMLElement;
 }
 
 /** Sizes in pixels that say where the panes lie. */
@@ -31,8 +33,6 @@ export class GridWindow {
   readonly #headHeight: number;
   readonly #headWidth: number;
   readonly #panes: Readonly<Record<PaneName, Pane>>;
-  /** Over the cells of the main pane, moving along with them. */
-  readonly #over = element('div', { class: 'layer over', 'aria-hidden': 'true' });
   readonly #heads: Readonly<Record<'leftTop' | 'top' | 'left' | 'leftBottom', HTMLElement>>;
 
   constructor(headWidth: number, headHeight: number) {
@@ -45,7 +45,6 @@ export class GridWindow {
       beside: makePane('beside'),
       main: makePane('main'),
     };
-    this.#panes.main.box.append(this.#over);
     const head = (): HTMLElement => element('div', { class: 'heads', 'aria-hidden': 'true' });
     this.#heads = { leftTop: head(), top: head(), left: head(), leftBottom: head() };
     const origin = element('div', { class: 'heads origin', 'aria-hidden': 'true' });
@@ -74,17 +73,27 @@ export class GridWindow {
     place(top, x, 0, width, this.#headHeight);
     place(left, 0, this.#headHeight, this.#headWidth, y);
     place(leftBottom, 0, y, this.#headWidth, height);
-    for (const layer of [above.layer, above.frames]) shift(layer, heldWidth + scrollLeft, 0);
-    for (const layer of [beside.layer, beside.frames]) shift(layer, 0, heldHeight + scrollTop);
-    for (const layer of [main.layer, main.frames, this.#over])
+    for (const layer of [above.layer, above.frames, above.over]) shift(layer, heldWidth + scrollLeft, 0);
+    for (const layer of [beside.layer, beside.frames, beside.over]) shift(layer, 0, heldHeight + scrollTop);
+    for (const layer of [main.layer, main.frames, main.over])
       shift(layer, heldWidth + scrollLeft, heldHeight + scrollTop);
     // Long titles in frozen columns run on over the others as long as those stand at their beginning.
     corner.box.classList.toggle('at-start', scrollLeft === 0);
   }
 
   /** Shows elements over the cells; their places are counted from the sheet's own corner. */
-  showOver(elements: readonly HTMLElement[]): void {
-    this.#over.replaceChildren(...elements);
+  showOver(elements: readonly HTMLElement[], frozen: { rows: number; columns: number }): void {
+    // A picture may reach over frozen rows and columns: each pane that is there shows its part.
+    const isThere = {
+      corner: frozen.rows > 0 && frozen.columns > 0,
+      above: frozen.rows > 0,
+      beside: frozen.columns > 0,
+      main: true,
+    };
+    for (const name of paneNames) {
+      const copies = isThere[name] ? elements.map((one) => one.cloneNode(true)) : [];
+      this.#panes[name].over.replaceChildren(...copies);
+    }
   }
 
   /** Moves the headings along with what they head; after painting, which makes them anew. */
@@ -130,8 +139,9 @@ export class GridWindow {
 function makePane(name: PaneName): Pane {
   const layer = element('div', { class: 'layer', role: 'rowgroup' });
   const frames = element('div', { class: 'layer frames', 'aria-hidden': 'true' });
-  const box = element('div', { class: `pane ${name}`, role: 'presentation' }, layer, frames);
-  return { box, layer, cells: new PaneCells(layer), frames };
+  const over = element('div', { class: 'layer over', 'aria-hidden': 'true' });
+  const box = element('div', { class: `pane ${name}`, role: 'presentation' }, layer, over, frames);
+  return { box, layer, cells: new PaneCells(layer), frames, over };
 }
 
 function shift(layer: HTMLElement, dx: number, dy: number): void {

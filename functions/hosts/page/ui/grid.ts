@@ -148,7 +148,7 @@ export class Grid {
 
   setCharts(charts: readonly PlacedChart[]): void {
     this.#charts = charts;
-    this.#gridWindow.showOver(chartBoxes(charts, this.rows, this.columns, this.scale));
+    this.#gridWindow.showOver(chartBoxes(charts, this.rows, this.columns, this.scale), this.frozen);
   }
 
   setCells(cells: readonly ShownCell[]): void {

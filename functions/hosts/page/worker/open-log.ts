@@ -83,6 +83,7 @@ function rowPixels(points: number): number {
 export function sheetInfos({ loaded, layouts, charts }: OpenLog): SheetInfo[] {
   return loaded.workbook.sheets.map((sheet) => {
     const layout = layouts.get(sheet) as OpenLayout;
+    const pictures = charts.get(sheet) ?? [];
     const tables = [...loaded.workbook.tables]
       .filter((table) => table.sheet === sheet)
       .map((table) => ({
@@ -95,8 +96,13 @@ export function sheetInfos({ loaded, layouts, charts }: OpenLog): SheetInfo[] {
     return {
       name: sheet.name,
       isHidden: sheet.hidden,
-      rowCount: Math.max(sheet.rowCount, ...tables.map(({ bottom }) => bottom + 1), 1),
-      columnCount: Math.max(sheet.columnCount, 1),
+      rowCount: Math.max(
+        sheet.rowCount,
+        ...tables.map(({ bottom }) => bottom + 1),
+        ...pictures.map(({ to }) => to.row + 1),
+        1,
+      ),
+      columnCount: Math.max(sheet.columnCount, ...pictures.map(({ to }) => to.column + 1), 1),
       columnWidths: [...layout.columnWidths].map(([column, width]) => [column, columnPixels(width)] as const),
       defaultColumnWidth: columnPixels(layout.defaultColumnWidth ?? 9),
       rowHeights: [...layout.rowHeights].map(([row, height]) => [row, rowPixels(height)] as const),
@@ -107,7 +113,7 @@ export function sheetInfos({ loaded, layouts, charts }: OpenLog): SheetInfo[] {
       merges: layout.merges,
       links: [...layout.links],
       tables,
-      hasCharts: (charts.get(sheet) ?? []).length > 0,
+      hasCharts: pictures.length > 0,
     };
   });
 }

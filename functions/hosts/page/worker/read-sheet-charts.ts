@@ -1,3 +1,4 @@
+import { columnLimit, rowLimit } from '../../workbook/engine/address.ts';
 import { readPart, readRelationships } from '../../workbook/file/package-parts.ts';
 import type { ZipArchive } from '../../workbook/file/zip-archive.ts';
 import { attribute, readXml } from '../../workbook/file/xml-reader.ts';
@@ -15,8 +16,10 @@ export interface FileChart {
   readonly from: ChartCorner;
   readonly to: ChartCorner;
   readonly title: string;
-  /** Upright bars, one series or several on top of each other: what can be drawn here. */
-  readonly isDrawable: boolean;
+  /** Upright bars, one series or several on top of each other, or lines through points: what can be drawn here. */
+  readonly kind: 'bars' | 'lines' | 'other';
+  /** What its axes of values are: across and upward for lines. */
+  readonly axes: readonly string[];
   readonly series: readonly ChartSeries[];
   /** Where the scale of the values ends, when the file says so. */
   readonly highest: number | undefined;
@@ -79,7 +82,8 @@ function readAnchors(text: string, part: string): Anchor[] {
 
 function cornerOf(found: Record<string, number> | undefined): ChartCorner | undefined {
   const { row = NaN, col = NaN, rowOff = 0, colOff = 0 } = found ?? {};
-  if (!Number.isInteger(row) || !Number.isInteger(col) || row < 0 || col < 0) return undefined;
+  const isPlace = Number.isInteger(row) && Number.isInteger(col) && row >= 0 && col >= 0;
+  if (!isPlace || row >= rowLimit || col >= columnLimit) return undefined;
   return { row, column: col, x: colOff / unitsPerPixel, y: rowOff / unitsPerPixel };
 }
 
@@ -88,6 +92,7 @@ function readChart(text: string, part: string): Omit<FileChart, 'from' | 'to'> {
   const kinds = new Set<string>();
   const series: ChartSeries[] = [];
   let title = '';
+  const axes: string[] = [];
   let isUpright = false;
   let grouping = '';
   let highest: number | undefined;
@@ -98,6 +103,7 @@ function readChart(text: string, part: string): Omit<FileChart, 'from' | 'to'> {
       if (path.at(-1) === 'plotArea' && element.endsWith('Chart')) kinds.add(element);
       else if (element === 'barDir') isUpright = value === 'col';
       else if (element === 'grouping') grouping = value;
+      else if (element === 'valAx') axes.push('');
       else if (element === 'ser') series.push({ name: '', labels: '', values: '' });
       else if (element === 'max' && isIn('valAx', 'scaling')) highest = Number(value);
       path.push(element);
@@ -105,18 +111,23 @@ function readChart(text: string, part: string): Omit<FileChart, 'from' | 'to'> {
     text(words) {
       const last = series.at(-1);
       const here = path.at(-1);
-      // The chart's own title; those of its axes lie inside the plot area.
-      if (here === 't' && isIn('title') && !path.includes('plotArea')) title += words;
+      if (here === 't' && isIn('title')) {
+        // The chart's own title; those of its axes lie inside the plot area.
+        if (!path.includes('plotArea')) title += words;
+        else if (isIn('valAx')) axes.push(`${axes.pop() ?? ''}${words}`);
+      }
       if (here !== 'f' || last === undefined) return;
       if (isIn('ser', 'tx')) last.name += words;
-      else if (isIn('ser', 'cat')) last.labels += words;
-      else if (isIn('ser', 'val')) last.values += words;
+      else if (isIn('ser', 'cat') || isIn('ser', 'xVal')) last.labels += words;
+      else if (isIn('ser', 'val') || isIn('ser', 'yVal')) last.values += words;
     },
     close() {
       path.pop();
     },
   });
   const isStacked = grouping === 'stacked' || series.length === 1;
-  const isDrawable = isUpright && isStacked && kinds.size === 1 && kinds.has('barChart');
-  return { title, isDrawable, series, highest: Number.isFinite(highest) ? highest : undefined };
+  const only = kinds.size === 1 ? [...kinds][0] : undefined;
+  const kind =
+    only === 'scatterChart' ? 'lines' : only === 'barChart' && isUpright && isStacked ? 'bars' : 'other';
+  return { title, kind, axes, series, highest: Number.isFinite(highest) ? highest : undefined };
 }

@@ -1,19 +1,26 @@
 import type { Sheet } from '../../workbook/engine/sheet.ts';
 import type { CellValue } from '../../workbook/engine/values.ts';
 import { CellError } from '../../workbook/engine/values.ts';
-import type { BarChart, PlacedChart } from '../protocol.ts';
+import type { BarChart, LineChart, PlacedChart } from '../protocol.ts';
 import { evaluateAside } from './evaluate.ts';
 import type { EditedLog } from './edited-log.ts';
 import type { FileChart } from './read-sheet-charts.ts';
 
 /** Most bars side by side. */
 const mostBars = 60;
+const mostPoints = 2000;
 
 /** The charts of a sheet with the values its cells have now. */
 export function sheetCharts(log: EditedLog, sheet: Sheet): PlacedChart[] {
   return (log.log.charts.get(sheet) ?? []).map((chart) => {
     const { from, to, title } = chart;
-    return { from, to, title, bars: chart.isDrawable ? barsOf(log, sheet, chart) : undefined };
+    return {
+      from,
+      to,
+      title,
+      bars: chart.kind === 'bars' ? barsOf(log, sheet, chart) : undefined,
+      lines: chart.kind === 'lines' ? linesOf(log, sheet, chart) : undefined,
+    };
   });
 }
 
@@ -34,6 +41,24 @@ function barsOf(log: EditedLog, sheet: Sheet, { title, series, highest }: FileCh
     labels: Array.from({ length: count }, (_, index) => labels[index] ?? ''),
     series: found.map(({ name, values }) => ({ name, values: values.slice(0, count) })),
     ...(highest === undefined ? {} : { highest }),
+  };
+}
+
+function linesOf(log: EditedLog, sheet: Sheet, { axes, series }: FileChart): LineChart {
+  const cells = (formula: string): CellValue[] => valuesOf(log, sheet, formula);
+  const found = series.map(({ name, labels, values }) => {
+    const across = cells(labels).slice(0, mostPoints);
+    const upward = cells(values);
+    const points = across.flatMap((x, index): [number, number][] => {
+      const y = upward[index];
+      return typeof x === 'number' && typeof y === 'number' ? [[x, y]] : [];
+    });
+    return { name: words(cells(name)[0] ?? null), points };
+  });
+  return {
+    across: axes[0] ?? '',
+    upward: axes[1] ?? '',
+    series: found.filter(({ points }) => points.length > 0),
   };
 }
 

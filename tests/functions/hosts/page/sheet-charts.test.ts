@@ -97,6 +97,36 @@ describe('charts that stand on a sheet', () => {
     expect(sheetCharts(bare, bare.sheet(0))).toEqual([]);
   });
 
+  it('are lines where the file draws curves: the saturation chart has the pressures of its table', () => {
+    const session = opened(sample('visit-log.xlsx'));
+    const sheet = session.workbook.findSheet('Pressure chart');
+    if (sheet === undefined) throw new Error('no pressure chart');
+    const [chart] = sheetCharts(session, sheet);
+    expect(chart?.bars).toBeUndefined();
+    expect(chart?.lines?.series.map(({ name }) => name)).toEqual(
+      [1, 2, 3, 4, 5, 6, 7].map((column) => sheet.value(6, column)),
+    );
+    expect(chart?.lines?.upward).toBe('Gauge pressure');
+    const [first] = chart?.lines?.series ?? [];
+    // Row 9 of the sheet is the first temperature, column B the first gas.
+    expect(first?.points[0]).toEqual([sheet.value(8, 0), sheet.value(8, 1)]);
+    expect(first?.points.length).toBeGreaterThan(20);
+    expect(first?.points.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y))).toBe(true);
+  });
+
+  it('leave out points whose cells are no numbers: the money paid under a choice that ends', () => {
+    const session = opened(sample('repair-or-replace.xlsx'));
+    const sheet = session.workbook.findSheet('Result');
+    if (sheet === undefined) throw new Error('no result');
+    const [chart] = sheetCharts(session, sheet);
+    const [first] = chart?.lines?.series ?? [];
+    expect(first?.points.map(([year]) => year)).toEqual(Array.from({ length: 13 }, (_, year) => year));
+    session.workbook.setValue(sheet, 8, 19, 'gone');
+    session.workbook.recalculate();
+    const [after] = sheetCharts(session, sheet)[0]?.lines?.series ?? [];
+    expect(after?.points).toHaveLength(12);
+  });
+
   it('are none on a sheet without a drawing', () => {
     const session = opened(sample('visit-log.xlsx'));
     expect(sheetCharts(session, session.sheet(1))).toEqual([]);
