@@ -1,4 +1,5 @@
 import { columnLimit, rowLimit } from '../../workbook/engine/address.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 import { readPart, readRelationships } from '../../workbook/file/package-parts.ts';
 import type { ZipArchive } from '../../workbook/file/zip-archive.ts';
 import { attribute, readXml } from '../../workbook/file/xml-reader.ts';
@@ -30,8 +31,20 @@ const unitsPerPixel = 9525;
 /** More charts than these on one sheet are left out. */
 const mostCharts = 40;
 
-/** Charts on a sheet, by the name of its part; those whose corners the file does not give are left out. */
+/**
+ * Charts on a sheet, by the name of its part; those whose corners the file does not give are left out. A drawing that
+ * cannot be read has none: the cells are worth opening without it.
+ */
 export function readSheetCharts(archive: ZipArchive, part: string): FileChart[] {
+  try {
+    return chartsOf(archive, part);
+  } catch (problem) {
+    if (problem instanceof FileError) return [];
+    throw problem;
+  }
+}
+
+function chartsOf(archive: ZipArchive, part: string): FileChart[] {
   const charts: FileChart[] = [];
   for (const { kind, part: drawing } of readRelationships(archive, part)) {
     if (kind !== 'drawing' || drawing === undefined) continue;

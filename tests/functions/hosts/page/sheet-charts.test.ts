@@ -127,6 +127,15 @@ describe('charts that stand on a sheet', () => {
     expect(after?.points).toHaveLength(12);
   });
 
+  it.each([/charts\/chart2\.xml$/, /drawings\/drawing1\.xml$/])(
+    'do not keep a workbook from opening when %s is torn',
+    (part) => {
+      const torn = opened(changed('fleet-summary.xlsx', part, (text) => text.slice(0, text.length / 2)));
+      expect(sheetCharts(torn, torn.sheet(0))).toEqual([]);
+      expect(torn.sheet(0).value(0, 1)).toContain('the fleet');
+    },
+  );
+
   it('are none on a sheet without a drawing', () => {
     const session = opened(sample('visit-log.xlsx'));
     expect(sheetCharts(session, session.sheet(1))).toEqual([]);
