@@ -7,7 +7,7 @@ import { CellError } from '../../functions/hosts/workbook/engine/values.ts';
 import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
 import { buildXlsx } from '../functions/hosts/workbook/build-xlsx.ts';
 import { closeLibreOffice, libreOfficeIsHere, recalcInLibreOffice } from './libreoffice.ts';
-import { chromiumIsHere, PageBench, pictures } from './page/browser.ts';
+import { chromiumIsHere, PageBench, PageHand, pictures } from './page/browser.ts';
 
 /** Expected words are those of the sample log's own columns; what a change must do follows from the gates' definition. */
 describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
@@ -239,7 +239,12 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       if (sessionStorage.length === 0) sessionStorage.setItem('ouncewise-open-log', known ?? '');
     }, id);
     await second.goto(bench.served.address);
-    await second.locator('#notice', { hasText: 'open in another tab' }).waitFor();
+    const said = second.locator('#notice', { hasText: 'open in another tab' });
+    await said.waitFor();
+    // It is still there once the sample is, which this tab begins with.
+    await second.locator('.gate', { hasText: 'Air' }).waitFor();
+    await new PageHand(second).settled();
+    expect(await said.isVisible()).toBe(true);
     await second.close();
     await first.page.close();
     const third = await bench.tab(context);

@@ -29,13 +29,14 @@ export class LogFiles {
       const known = sessionStorage.getItem(openLogKey);
       const isBack = known !== null && (await this.#reopen(known));
       if (!isBack) {
+        await this.#sample(await this.#firstSample());
+        // After the sample is there, whose opening clears what was said before.
         if (known !== null) {
           this.#app.tell(
             'The log of this tab is open in another tab. So that neither writes over the other, this tab begins with the sample.',
             true,
           );
         }
-        await this.#sample(await this.#firstSample());
       }
       await this.#offerKept();
     } catch (problem) {
