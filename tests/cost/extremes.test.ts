@@ -45,6 +45,21 @@ const spread = fc.tuple(
   fc.double({ min: 0, max: 0.6, noNaN: true }),
 );
 
+/** What is known exactly of the unit drawn. */
+const known = {
+  capacity: 13_500,
+  efficiency: 8.5,
+  newEfficiency: 10,
+  hours: 600,
+  nameplate: 14,
+  efficiencyLoss: 5,
+  usableDownTo: 50,
+  chanceOfHolding: 80,
+  visitPrice: 95,
+  refrigerantPrice: 2.75,
+  newLife: 11,
+} as const;
+
 /** One input held where it is likely. */
 function pinned(assumptions: Assumptions, name: CostInput): Partial<Assumptions> {
   const likely = assumptions[name]?.likely ?? 0;
@@ -68,17 +83,7 @@ const units = fc
       return [name, [value * (1 - down), value, value * (1 + up)]] as const;
     });
     return inTradeUnits({
-      capacity: 13_500,
-      efficiency: 8.5,
-      newEfficiency: 10,
-      hours: 600,
-      nameplate: 14,
-      efficiencyLoss: 5,
-      usableDownTo: 50,
-      chanceOfHolding: 80,
-      visitPrice: 95,
-      refrigerantPrice: 2.75,
-      newLife: 11,
+      ...known,
       ...(Object.fromEntries(told) as Partial<Record<CostInput, readonly [number, number, number]>>),
     });
   });
@@ -101,18 +106,8 @@ describe('the corner search', () => {
 
   it('finds an end that two inputs reach only together: a smaller leak lasts longer, which pays at dear interest', () => {
     const assumptions = inTradeUnits({
-      capacity: 13_500,
-      efficiency: 8.5,
-      newEfficiency: 10,
-      hours: 600,
+      ...known,
       powerPrice: 0.5,
-      nameplate: 14,
-      efficiencyLoss: 5,
-      usableDownTo: 50,
-      chanceOfHolding: 80,
-      visitPrice: 95,
-      refrigerantPrice: 2.75,
-      newLife: 11,
       repairPrice: 800,
       yearsLeft: 8,
       replacementPrice: 756.6,

@@ -1,6 +1,7 @@
 import { call } from '../../functions/catalogue/call.ts';
 import type { CellInput } from '../../functions/runtime/cells.ts';
 import { CalcError } from '../../src/errors.ts';
+import type { ReadingSet } from '../../src/visit/diagnosis/reading-set.ts';
 
 export type Given = Readonly<Record<string, CellInput>>;
 
@@ -41,3 +42,13 @@ export function causesOf(given: Given): string[][] {
   if (!Array.isArray(result)) throw new Error(`CAUSES gave ${JSON.stringify(result)}`);
   return result.slice(1).map((row) => row.map(String));
 }
+
+/** Instruments without doubt, and not one reading. */
+export const nothingMeasured: ReadingSet = {
+  gates: {},
+  metering: 'capillary',
+  suctionGaugePa: 0,
+  liquidGaugePa: 0,
+  probeK: 0,
+  airProbeK: 0,
+};

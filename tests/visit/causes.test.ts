@@ -5,22 +5,12 @@ import type { JudgedCause } from '../../src/visit/diagnosis/fault-signs.ts';
 import { faultSigns, judgedCauses, signSource } from '../../src/visit/diagnosis/fault-signs.ts';
 import { beliefs } from '../../src/visit/diagnosis/likelihood.ts';
 import { rankCauses } from '../../src/visit/diagnosis/rank-causes.ts';
-import type { ReadingSet } from '../../src/visit/diagnosis/reading-set.ts';
 import type { Sign, Symptom } from '../../src/visit/diagnosis/symptoms.ts';
 import { everySymptom } from '../../src/visit/diagnosis/symptoms.ts';
 import { fahrenheitDifferenceK, fahrenheitK } from '../../src/units/trade.ts';
 import type { Given } from './calls.ts';
-import { causesOf, looked, refusalOf } from './calls.ts';
-import { scenarios } from './scenarios.ts';
-
-const nothingMeasured: ReadingSet = {
-  gates: {},
-  metering: 'capillary',
-  suctionGaugePa: 0,
-  liquidGaugePa: 0,
-  probeK: 0,
-  airProbeK: 0,
-};
+import { causesOf, looked, nothingMeasured, refusalOf } from './calls.ts';
+import { scenarios, starvedRoofUnit } from './scenarios.ts';
 
 describe('fault scenarios (sign table applied by hand to reading sets of our own)', () => {
   it.each(scenarios)('$name', ({ readings, first, next, confidence }) => {
@@ -111,17 +101,7 @@ describe('readings and their doubt', () => {
 });
 
 describe('gates and refusals', () => {
-  const starved: Given = {
-    refrigerant: 'R-410A',
-    return_temperature: 78,
-    return_wet_bulb: 65,
-    supply_temperature: 68,
-    outdoor_temperature: 92,
-    suction_pressure: 84,
-    suction_line: 62,
-    amps: 7,
-    rated_amps: 12,
-  };
+  const starved = starvedRoofUnit;
 
   it('leaves causes inside the circuit unproven while a gate was not looked at, and says at which to look', () => {
     const [first] = causesOf({ ...starved, filter: 'not seen' });

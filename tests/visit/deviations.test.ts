@@ -8,6 +8,7 @@ import type { Sign, Symptom } from '../../src/visit/diagnosis/symptoms.ts';
 import { missingReadings, supersededBy } from '../../src/visit/diagnosis/symptoms.ts';
 import { expectedCondensingK, expectedEvaporatorK } from '../../src/visit/expected-temperatures.ts';
 import { idealDischargeK } from '../../src/visit/ideal-discharge.ts';
+import { nothingMeasured } from './calls.ts';
 import { sentence } from './words.ts';
 
 /**
@@ -17,20 +18,12 @@ import { sentence } from './words.ts';
 const r410a = findRefrigerant('R-410A');
 const f = fahrenheitK;
 
-const empty: ReadingSet = {
-  gates: {},
-  metering: 'capillary',
-  suctionGaugePa: 0,
-  liquidGaugePa: 0,
-  probeK: 0,
-  airProbeK: 0,
-};
 const outdoors = (degF: number): Pick<ReadingSet, 'gates'> => ({ gates: { outdoorTemperatureK: f(degF) } });
 const saturated = (degF: number, curve: 'dew' | 'bubble'): number =>
   saturationPressurePa(r410a, f(degF), curve);
 
 function found(symptom: Symptom, readings: Partial<ReadingSet>): Deviation | undefined {
-  return deviations({ ...empty, ...readings }).find((each) => each.symptom === symptom);
+  return deviations({ ...nothingMeasured, ...readings }).find((each) => each.symptom === symptom);
 }
 
 describe.each<{
@@ -124,7 +117,7 @@ describe.each<{
   });
 
   it('is not there without each of its readings, and then they are called missing', () => {
-    const whole = { ...empty, ...readings, ...at((lowest + highest) / 2) };
+    const whole = { ...nothingMeasured, ...readings, ...at((lowest + highest) / 2) };
     expect(missingReadings(symptom, whole)).toEqual([]);
     const given = Object.keys({ ...readings, ...at(0) }).filter((name) => name !== 'gates');
     const without: Partial<ReadingSet>[] = given.map((name) => ({ [name]: undefined }));
@@ -174,9 +167,9 @@ describe('what one reading does to another', () => {
     expect(found('suctionLine', { ...pipes, suctionPa: 9e5 })).toBeUndefined();
     expect(found('liquidLine', pipes)?.sign).toBe('0');
     expect(found('liquidLine', { ...pipes, liquidPa: 3e6 })).toBeUndefined();
-    expect(supersededBy({ ...empty, ...pipes })).toEqual([]);
-    expect(supersededBy({ ...empty, suctionPa: 9e5 })).toEqual(['suctionLine']);
-    expect(supersededBy({ ...empty, liquidPa: 3e6 })).toEqual(['liquidLine']);
+    expect(supersededBy({ ...nothingMeasured, ...pipes })).toEqual([]);
+    expect(supersededBy({ ...nothingMeasured, suctionPa: 9e5 })).toEqual(['suctionLine']);
+    expect(supersededBy({ ...nothingMeasured, liquidPa: 3e6 })).toEqual(['liquidLine']);
   });
 
   it('amps count at rated volts, and only with volts, rated volts and rated amps', () => {

@@ -16,6 +16,32 @@ const windowUnit: Given = { refrigerant: 'R-22', rated_amps: 9 };
 const portable: Given = { refrigerant: 'R-32', rated_amps: 9 };
 const vanUnit: Given = { refrigerant: 'R-134a', rated_amps: 8 };
 
+/** Starving, with a gauge on the suction side alone. */
+export const starvedRoofUnit: Given = {
+  ...roofUnit,
+  return_temperature: 78,
+  return_wet_bulb: 65,
+  supply_temperature: 68,
+  outdoor_temperature: 92,
+  suction_pressure: 84,
+  suction_line: 62,
+  amps: 7,
+};
+
+/** A slow indoor fan behind parts that look clean. */
+export const slowFan: Given = {
+  ...roofUnit,
+  return_temperature: 75,
+  return_wet_bulb: 62,
+  supply_temperature: 47,
+  outdoor_temperature: 85,
+  suction_pressure: 91,
+  suction_line: 30,
+  liquid_pressure: 305,
+  liquid_line: 95,
+  amps: 9,
+};
+
 /** The sign table applied by hand to reading sets of our own; pressures from saturation tables. */
 export const scenarios: readonly Scenario[] = [
   {
@@ -54,16 +80,7 @@ export const scenarios: readonly Scenario[] = [
   },
   {
     name: 'the same roof unit starving, suction gauge only',
-    readings: {
-      ...roofUnit,
-      return_temperature: 78,
-      return_wet_bulb: 65,
-      supply_temperature: 68,
-      outdoor_temperature: 92,
-      suction_pressure: 84,
-      suction_line: 62,
-      amps: 7,
-    },
+    readings: starvedRoofUnit,
     first: 'low charge or restriction',
     next: /liquid-side pressure and liquid line temperature/,
   },
@@ -86,18 +103,7 @@ export const scenarios: readonly Scenario[] = [
   },
   {
     name: 'roof unit with a slow indoor fan, everything looks clean',
-    readings: {
-      ...roofUnit,
-      return_temperature: 75,
-      return_wet_bulb: 62,
-      supply_temperature: 47,
-      outdoor_temperature: 85,
-      suction_pressure: 91,
-      suction_line: 30,
-      liquid_pressure: 305,
-      liquid_line: 95,
-      amps: 9,
-    },
+    readings: slowFan,
     first: 'low indoor airflow',
     confidence: 'likely',
   },
