@@ -7,6 +7,9 @@ export interface Investment {
   readonly discountRate: number;
 }
 
+/** What two prices that are alike leave over when they are subtracted is no saving. */
+const crumb = 1e-12;
+
 /**
  * Years until the savings have paid the price back, counted with interest.
  * n = -ln(1 - price i / saving) / ln(1 + i); price / saving when i = 0
@@ -17,9 +20,10 @@ export interface Investment {
 export function paybackYears({ price, savingPerYear, discountRate }: Investment): number {
   if (price === 0) return 0;
   const share = (price * discountRate) / savingPerYear;
-  if (!(savingPerYear > 0) || share >= 1) {
+  const isSaving = savingPerYear > crumb * price;
+  if (!isSaving || share >= 1) {
     throw new CalcError(
-      savingPerYear > 0
+      isSaving
         ? 'never paid back: the yearly saving is less than the interest on the price'
         : 'never paid back: there is no yearly saving',
       {

@@ -11,6 +11,7 @@ import {
   isWorkedOut,
   largest,
   likelyValues,
+  paybackYears,
   repairPriceWorthPaying,
   smallest,
 } from '../../src/cost/index.ts';
@@ -55,6 +56,21 @@ describe('compound interest', () => {
     // 1 / 1.05 + 1 / 1.05²
     expect(annuityFactor(0.05, 2)).toBeCloseTo(1.859410431, 9);
     expect(capitalRecoveryFactor(0.05, 1)).toBeCloseTo(1.05, 12);
+  });
+});
+
+describe('paying back', () => {
+  it('takes what a subtraction leaves over for no saving', () => {
+    // 0.3 - 0.1 - 0.2 in binary arithmetic.
+    const left = { price: 1, savingPerYear: Math.abs(0.3 - 0.1 - 0.2), discountRate: 0 };
+    expect(left.savingPerYear).toBeGreaterThan(0);
+    expect(errorOf(() => paybackYears(left))).toMatchObject({
+      code: 'not-available',
+      parameter: 'saving',
+      message: 'never paid back: there is no yearly saving',
+    });
+    expect(paybackYears({ ...left, savingPerYear: 0.001 })).toBe(1000);
+    expect(paybackYears({ ...left, price: 0 })).toBe(0);
   });
 });
 

@@ -2,6 +2,7 @@ import * as library from '@formulajs/formulajs';
 import type { Operand } from '../operand.ts';
 import { isMatrix } from '../operand.ts';
 import { readOperand } from '../formula/read-reference.ts';
+import { Reference } from '../reference.ts';
 import type { CellValue } from '../values.ts';
 import {
   CellError,
@@ -33,8 +34,14 @@ const ofValues =
 /** The same where the library spells hexadecimal digits small and worksheets in capitals. */
 const ofValuesInCapitals = ['BASE', 'BIN2HEX', 'DEC2HEX', 'OCT2HEX'];
 
-/** Functions that take ranges whole, of which only the numbers count. */
-const ofRanges = 'KURT MIRR NPV SERIESSUM SKEW MULTINOMIAL'.split(' ');
+/** Functions that take ranges whole, of which only the numbers count; and which of their arguments are single figures. */
+const ofRanges: Readonly<Record<string, readonly number[]>> = {
+  KURT: [],
+  MULTINOMIAL: [],
+  NPV: [0],
+  SERIESSUM: [0, 1, 2],
+  SKEW: [],
+};
 
 /** Functions of two ranges side by side, of which only places with a number in both count. */
 const ofPairs = 'CORREL COVAR FORECAST INTERCEPT PEARSON RSQ SLOPE STEYX XIRR XNPV'.split(' ');
@@ -71,14 +78,18 @@ function wrap(taking: 'number' | 'value', call: LibraryFunction): StandardFuncti
   return repeated([], taking, (_place, _first, args) => ask(call, args));
 }
 
-function wrapRanges(call: LibraryFunction): StandardFunction {
+function wrapRanges(call: LibraryFunction, single: readonly number[]): StandardFunction {
   return repeated([], 'operand', (place, _first, operands) => {
     const args: unknown[] = [];
-    for (const operand of operands) {
+    for (const [index, operand] of operands.entries()) {
       const contents = readOperand(operand, place, true);
       const failure = firstFailure(contents);
       if (failure !== undefined) return failure;
-      args.push(isMatrix(contents) ? contents.flat().filter(isNumber) : contents);
+      if (isMatrix(contents)) args.push(contents.flat().filter(isNumber));
+      // A range of one cell is a range all the same.
+      else if (operand instanceof Reference && !single.includes(index)) {
+        args.push(typeof contents === 'number' ? [contents] : []);
+      } else args.push(contents);
     }
     return ask(call, args);
   });
@@ -138,7 +149,9 @@ function table(): FunctionTable {
       }),
     );
   }
-  for (const name of ofRanges) add(name, member(name), wrapRanges);
+  for (const [name, single] of Object.entries(ofRanges)) {
+    add(name, member(name), (call) => wrapRanges(call, single));
+  }
   for (const name of ofPairs) add(name, member(name), wrapPairs);
   for (const [name, [group, inside]] of Object.entries(dotted)) {
     add(name, member(group, inside), (call) => wrap('value', call));
