@@ -1,7 +1,7 @@
 import type { CellValue } from '../values.ts';
 import { CellError, divisionByZero, numberError } from '../values.ts';
 import { numbersIn } from './numbers-in.ts';
-import { placed } from './standard-function.ts';
+import { placed, pure } from './standard-function.ts';
 import type { FunctionTable } from './standard-function.ts';
 
 function presentValue(flows: readonly number[], rate: number): { value: number; slope: number } {
@@ -43,12 +43,59 @@ function modifiedRate(flows: readonly number[], borrowed: number, earned: number
   return Number.isFinite(rate) ? rate : numberError;
 }
 
+interface Loan {
+  readonly periods: number;
+  readonly payment: number;
+  readonly present: number;
+  readonly future: number;
+  /** 1 when payments fall on the beginning of a period, 0 on its end. */
+  readonly timing: number;
+}
+
+/** What is left over at the end of a loan at a rate; zero at the loan's own rate. */
+function leftOver({ periods, payment, present, future, timing }: Loan, rate: number): number {
+  if (Math.abs(rate) < 1e-12) return present + payment * periods + future;
+  const growth = (1 + rate) ** periods;
+  return present * growth + (payment * (1 + rate * timing) * (growth - 1)) / rate + future;
+}
+
+/** Rates a period between which the loan's own is looked for, nearest to the guess first. */
+const rateSteps = [0, 0.01, 0.03, 0.1, 0.3, 1, 3, 10];
+
+function rateOf(loan: Loan, guess: number): CellValue {
+  const places = [...new Set(rateSteps.flatMap((step) => [guess - step, guess + step]))]
+    .filter((rate) => rate > -1)
+    .sort((one, other) => one - other);
+  const spans = places.slice(1).map((high, index) => [places[index] ?? high, high] as const);
+  const changing = spans
+    .filter(([low, high]) => leftOver(loan, low) * leftOver(loan, high) <= 0)
+    .sort(([low], [otherLow]) => Math.abs(low - guess) - Math.abs(otherLow - guess));
+  const [nearest] = changing;
+  if (nearest === undefined) return numberError;
+  let [low, high] = nearest;
+  const isRising = leftOver(loan, high) > leftOver(loan, low);
+  for (let half = 0; half < 200 && high - low > 1e-16; half++) {
+    const middle = (low + high) / 2;
+    if (middle <= low || middle >= high) break;
+    if (leftOver(loan, middle) > 0 === isRising) high = middle;
+    else low = middle;
+  }
+  return (low + high) / 2;
+}
+
 /** Finance beside what the library gives. */
 export const financeFunctions: FunctionTable = {
   IRR: placed(['operand', 'number?'], (place, operand, guess) => {
     const flows = numbersIn([operand], place.workbook.dateSystem);
     return flows instanceof CellError ? flows : internalRate(flows, guess ?? 0.1);
   }),
+  RATE: pure(
+    ['number', 'number', 'number', 'number?', 'number?', 'number?'],
+    (periods, payment, present, future = 0, timing = 0, guess = 0.1) =>
+      periods > 0
+        ? rateOf({ periods, payment, present, future, timing: timing === 0 ? 0 : 1 }, guess)
+        : numberError,
+  ),
   MIRR: placed(['operand', 'number', 'number'], (place, operand, borrowed, earned) => {
     const flows = numbersIn([operand], place.workbook.dateSystem);
     return flows instanceof CellError ? flows : modifiedRate(flows, borrowed, earned);

@@ -82,6 +82,15 @@ function combinations(total: number, chosen: number): CellValue {
   return finite(Math.round(product));
 }
 
+function permutations(total: number, chosen: number): CellValue {
+  const n = Math.trunc(total);
+  const k = Math.trunc(chosen);
+  if (n < 0 || k < 0 || k > n) return numberError;
+  let product = 1;
+  for (let step = 0; step < k && Number.isFinite(product); step++) product *= n - step;
+  return finite(product);
+}
+
 function greatestDivisor(left: number, right: number): number {
   return right === 0 ? left : greatestDivisor(right, left % right);
 }
@@ -109,6 +118,8 @@ export const mathFunctions: FunctionTable = {
   ASIN: single(Math.asin),
   ACOS: single(Math.acos),
   ATAN: single(Math.atan),
+  // From 0 to pi, so that it falls without a jump.
+  ACOT: single((value) => Math.PI / 2 - Math.atan(value)),
   ATAN2: pure(['number', 'number'], (x, y) => (x === 0 && y === 0 ? divisionByZero : Math.atan2(y, x))),
   SINH: single(Math.sinh),
   COSH: single(Math.cosh),
@@ -125,6 +136,7 @@ export const mathFunctions: FunctionTable = {
   ),
   FACT: pure(['number'], factorial),
   COMBIN: pure(['number', 'number'], combinations),
+  PERMUT: pure(['number', 'number'], permutations),
   GCD: repeated([], 'number', (_place, _first, numbers) =>
     numbers.some((value) => value < 0)
       ? numberError
