@@ -6,6 +6,7 @@ import { drawing } from './element.ts';
 
 /** Looks of series there are; more begin anew. */
 const looks = 8;
+const dashes = 4;
 
 /** Lines through points over two axes of figures, and the legend of several. */
 export function linePicture(
@@ -38,7 +39,7 @@ export function linePicture(
     ...series.map((each, place) =>
       drawing('polyline', {
         points: each.points.map(([a, b]) => `${x(a).toFixed(1)},${y(b).toFixed(1)}`).join(' '),
-        class: `curve line-${place % looks}`,
+        class: `line series-${place % looks} dash-${place % dashes}`,
       }),
     ),
     label((edge.left + width - edge.right) / 2, height - 6, across),

@@ -1,3 +1,4 @@
+import { bisect } from '../../../../../src/numerics/bisect.ts';
 import type { CellValue } from '../values.ts';
 import { CellError, divisionByZero, numberError } from '../values.ts';
 import { numbersIn } from './numbers-in.ts';
@@ -54,33 +55,27 @@ interface Loan {
 
 /** What is left over at the end of a loan at a rate; zero at the loan's own rate. */
 function leftOver({ periods, payment, present, future, timing }: Loan, rate: number): number {
-  if (Math.abs(rate) < 1e-12) return present + payment * periods + future;
-  const growth = (1 + rate) ** periods;
-  return present * growth + (payment * (1 + rate * timing) * (growth - 1)) / rate + future;
+  if (rate === 0) return present + payment * periods + future;
+  const interest = Math.expm1(periods * Math.log1p(rate));
+  return present * (1 + interest) + (payment * (1 + rate * timing) * interest) / rate + future;
 }
 
-/** Rates a period between which the loan's own is looked for, nearest to the guess first. */
+/** Rates a period between which the loan's own is looked for, counted from the guess. */
 const rateSteps = [0, 0.01, 0.03, 0.1, 0.3, 1, 3, 10];
 
 function rateOf(loan: Loan, guess: number): CellValue {
+  const left = (rate: number): number => leftOver(loan, rate);
   const places = [...new Set(rateSteps.flatMap((step) => [guess - step, guess + step]))]
     .filter((rate) => rate > -1)
     .sort((one, other) => one - other);
-  const spans = places.slice(1).map((high, index) => [places[index] ?? high, high] as const);
-  const changing = spans
-    .filter(([low, high]) => leftOver(loan, low) * leftOver(loan, high) <= 0)
-    .sort(([low], [otherLow]) => Math.abs(low - guess) - Math.abs(otherLow - guess));
-  const [nearest] = changing;
-  if (nearest === undefined) return numberError;
-  let [low, high] = nearest;
-  const isRising = leftOver(loan, high) > leftOver(loan, low);
-  for (let half = 0; half < 200 && high - low > 1e-16; half++) {
-    const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) break;
-    if (leftOver(loan, middle) > 0 === isRising) high = middle;
-    else low = middle;
-  }
-  return (low + high) / 2;
+  const exact = places.find((rate) => left(rate) === 0);
+  if (exact !== undefined) return exact;
+  const [nearest] = places
+    .slice(1)
+    .map((high, index) => ({ low: places[index] ?? high, high, tolerance: 0 }))
+    .filter(({ low, high }) => left(low) * left(high) < 0)
+    .sort((one, other) => Math.abs(one.low - guess) - Math.abs(other.low - guess));
+  return nearest === undefined ? numberError : bisect(left, nearest);
 }
 
 /** Finance beside what the library gives. */

@@ -27,14 +27,17 @@ const ofNumbers = [
   .join(' ')
   .split(' ');
 
+const isShare = ([share = 0]: readonly number[]): boolean => share > 0 && share < 1;
+
 /** What the library answers beyond the limits of a function, where the function has no answer. */
 const limits: Readonly<Record<string, (args: readonly number[]) => boolean>> = {
   CUMIPMT: ([, periods = 0, , first = 0, last = 0]) => first >= 1 && last <= periods,
   CUMPRINC: ([, periods = 0, , first = 0, last = 0]) => first >= 1 && last <= periods,
   IPMT: ([, period = 0, periods = 0]) => period >= 1 && period <= periods,
   PPMT: ([, period = 0, periods = 0]) => period >= 1 && period <= periods,
-  NORMINV: ([share = 0]) => share > 0 && share < 1,
-  NORMSINV: ([share = 0]) => share > 0 && share < 1,
+  NORMINV: isShare,
+  'NORM.INV': isShare,
+  NORMSINV: isShare,
 };
 
 /** Functions of text or numbers, one value each. */
@@ -174,9 +177,7 @@ function table(): FunctionTable {
   }
   for (const name of ofPairs) add(name, member(name), wrapPairs);
   for (const [name, [group, inside]] of Object.entries(dotted)) {
-    add(name, member(group, inside), (call) =>
-      wrap('value', within(name.replace('NORM.INV', 'NORMINV'), call)),
-    );
+    add(name, member(group, inside), (call) => wrap('value', within(name, call)));
   }
   const normal = member('NORM', 'DIST');
   if (normal !== undefined) {
