@@ -120,9 +120,6 @@ export interface Typed extends Spot {
 /** Bars over names: one series beside its names, several on top of each other. */
 export interface BarChart {
   readonly title: string;
-  readonly unit: string;
-  /** What the names are: month, unit, technician. */
-  readonly heading: string;
   readonly labels: readonly string[];
   readonly series: readonly { readonly name: string; readonly values: readonly (number | undefined)[] }[];
   /** Where the scale ends whatever the bars say. */
@@ -155,7 +152,7 @@ export interface PlacedChart {
 }
 
 export interface CurveCharts {
-  /** Charts of a gathered fleet; they do not go by the row in hand. */
+  /** Bar charts that the file has on any sheet, such as those of a fleet; they do not go by the row in hand. */
   readonly fleet: readonly BarChart[];
   readonly pressure:
     | {

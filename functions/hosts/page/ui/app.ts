@@ -199,7 +199,7 @@ export class App {
     notice.hidden = words === '';
   }
 
-  get isFleet(): boolean {
+  get #isFleet(): boolean {
     return (
       this.log?.sheets.some(({ tables }) => tables.some(({ name }) => name === 'TechnicianFigures')) === true
     );
@@ -287,9 +287,9 @@ export class App {
 
   #chart(gaze: Gaze): void {
     const panel = part('charts-panel');
-    const key = this.isFleet ? 'fleet' : `${gaze.sheet} ${gaze.cell.row}`;
+    const key = this.#isFleet ? 'fleet' : `${gaze.sheet} ${gaze.cell.row}`;
     if (panel.hidden || key === this.#chartedRow) return;
-    if (this.view?.hand === undefined && !this.isFleet) return;
+    if (this.view?.hand === undefined && !this.#isFleet) return;
     this.#chartedRow = key;
     void this.worker
       .ask('charts', gaze.sheet, gaze.cell.row)

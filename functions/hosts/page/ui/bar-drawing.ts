@@ -20,7 +20,7 @@ export function barFigure(chart: BarChart): HTMLElement {
 /** The picture alone, and the legend of several series. */
 export function barPicture(chart: BarChart, size: PictureSize): readonly [SVGElement, ...HTMLElement[]] {
   const { width, height } = size;
-  const { labels, series, unit } = chart;
+  const { labels, series } = chart;
   const heights = labels.map((_name, index) =>
     series.reduce((sum, { values }) => sum + Math.max(values[index] ?? 0, 0), 0),
   );
@@ -38,7 +38,6 @@ export function barPicture(chart: BarChart, size: PictureSize): readonly [SVGEle
     if (series.length === 1 && bars.length > 0) parts.push(label(middle, y(top) - 4, rounded(top)));
     parts.push(isSlanted ? slanted(middle, floor + 13, name) : label(middle, floor + 15, name));
   });
-  parts.push(label(4, 11, unit, 'start'));
   // Last series first, as they stand on each other.
   const names = series.map(({ name }) => name);
   const legend = series.length > 1 ? [legendOf(names, (place) => `bar series-${place}`, true)] : [];
@@ -73,11 +72,12 @@ function slanted(x: number, y: number, text: string): SVGElement {
   );
 }
 
-function asTable({ title, heading, labels, series }: BarChart): HTMLElement {
+function asTable({ title, labels, series }: BarChart): HTMLElement {
   const head = element(
     'tr',
     {},
-    ...[heading, ...series.map(({ name }) => name)].map((name) => element('th', { scope: 'col' }, name)),
+    element('td', {}),
+    ...series.map(({ name }) => element('th', { scope: 'col' }, name)),
   );
   const rows = labels.map((name, index) =>
     element(

@@ -3,8 +3,8 @@ import { fahrenheitDifferenceK } from '../../../../src/units/trade.ts';
 import { call } from '../../../catalogue/call.ts';
 import type { CurveCharts } from '../protocol.ts';
 import { asideValue } from './evaluate.ts';
-import { fleetCharts } from './fleet-charts.ts';
 import type { LogSession } from './log-session.ts';
+import { barCharts } from './sheet-charts.ts';
 import type { TableRow } from './table-row.ts';
 
 /**
@@ -12,7 +12,7 @@ import type { TableRow } from './table-row.ts';
  * charts before them.
  */
 export function chartsOf(session: LogSession, row: TableRow | undefined): CurveCharts {
-  const fleet = fleetCharts(session);
+  const fleet = barCharts(session);
   if (row === undefined || !row.has('Gas in unit')) return { fleet, pressure: undefined, charge: undefined };
   return { fleet, pressure: pressureChart(session, row), charge: chargeChart(row) };
 }

@@ -24,6 +24,14 @@ export function sheetCharts(log: EditedLog, sheet: Sheet): PlacedChart[] {
   });
 }
 
+/** The bar charts of all sheets that have anything to show, for the panel beside whatever sheet is open. */
+export function barCharts(log: EditedLog): BarChart[] {
+  return log.workbook.sheets
+    .flatMap((sheet) => sheetCharts(log, sheet))
+    .flatMap(({ bars }) => bars ?? [])
+    .filter(({ series }) => series.some(({ values }) => values.some((value) => (value ?? 0) !== 0)));
+}
+
 function barsOf(log: EditedLog, sheet: Sheet, { title, series, highest }: FileChart): BarChart {
   const cells = (formula: string): CellValue[] => valuesOf(log, sheet, formula);
   const labels = cells(series[0]?.labels ?? '').map(words);
@@ -36,8 +44,6 @@ function barsOf(log: EditedLog, sheet: Sheet, { title, series, highest }: FileCh
   count = Math.min(count, mostBars);
   return {
     title,
-    unit: '',
-    heading: '',
     labels: Array.from({ length: count }, (_, index) => labels[index] ?? ''),
     series: found.map(({ name, values }) => ({ name, values: values.slice(0, count) })),
     ...(highest === undefined ? {} : { highest }),

@@ -2,9 +2,8 @@ import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { fleetCharts } from '../../../../functions/hosts/page/worker/fleet-charts.ts';
 import { LogSession } from '../../../../functions/hosts/page/worker/log-session.ts';
-import { sheetCharts } from '../../../../functions/hosts/page/worker/sheet-charts.ts';
+import { barCharts, sheetCharts } from '../../../../functions/hosts/page/worker/sheet-charts.ts';
 
 const nothing = (): void => undefined;
 const samples = join(import.meta.dirname, '../../../../sample-workbooks');
@@ -24,7 +23,7 @@ function changed(name: string, part: RegExp, change: (text: string) => string): 
   return zipSync(parts);
 }
 
-/** What the file's own charts show is what the charts beside the sheet show: both read the same cells. */
+/** What a chart shows are the cells its file names; expected values are read from those cells by their place. */
 describe('charts that stand on a sheet', () => {
   it('have the corners, the titles and the values of the file', () => {
     const session = opened(sample('fleet-summary.xlsx'));
@@ -39,15 +38,39 @@ describe('charts that stand on a sheet', () => {
       expect(to.row).toBeGreaterThan(from.row + 15);
       expect(to.column).toBeGreaterThan(from.column + 3);
     }
-    const beside = fleetCharts(session);
-    expect(charts.map(({ title }) => title)).toEqual(beside.map(({ title }) => title));
-    for (const [index, { bars }] of charts.entries()) {
-      expect(bars?.labels).toEqual(beside[index]?.labels);
-      expect(bars?.series.map(({ values }) => values)).toEqual(
-        beside[index]?.series.map(({ values }) => values),
-      );
+    expect(charts.map(({ title }) => title)).toEqual([
+      'Added by month and gas, oz',
+      'Losing most, oz a year',
+      'Units due for a call, by month',
+      'Log filled in by technician, %',
+    ]);
+    // The sheet Figures has months in rows 6 to 17, the gases from column D on under their names in row 5.
+    const figures = session.workbook.findSheet('Figures');
+    const column = (at: number): unknown[] =>
+      Array.from({ length: 12 }, (_, index) => figures?.value(5 + index, at));
+    const [months] = charts;
+    expect(months?.bars?.labels).toEqual(column(0));
+    const gases = months?.bars?.series ?? [];
+    expect(gases.length).toBeGreaterThan(1);
+    for (const { name, values } of gases) {
+      const at = [3, 4, 5, 6, 7, 8].find((each) => figures?.value(4, each) === name);
+      expect(values, name).toEqual(column(at ?? NaN));
     }
+    const people = session.workbook.findTable('TechnicianFigures');
+    const first = people?.sheet.value(
+      people.firstRow,
+      people.left + (people.columnPosition('Filled') ?? NaN),
+    );
+    expect(charts[3]?.bars?.series[0]?.values[0]).toBe(first);
     expect(charts[3]?.bars?.highest).toBe(100);
+  });
+
+  it('stand in the panel beside any sheet, those with nothing to show left out', () => {
+    const session = opened(sample('fleet-summary.xlsx'));
+    expect(barCharts(session)).toEqual(sheetCharts(session, session.sheet(0)).map(({ bars }) => bars));
+    const empty = opened(sample('fleet-template.xlsx'));
+    expect(barCharts(empty)).toEqual([]);
+    expect(barCharts(opened(sample('repair-or-replace.xlsx')))).toEqual([]);
   });
 
   it('follow the cells they show', () => {
