@@ -16,8 +16,11 @@ reason | Reason for the visit | choice | required | of no cool, weak cool, ice, 
 stage | Stage | choice | required | of as found, after cleaning, after step, final | numbered after step
 minutes_since_change | Minutes since change | number | minutes in min | reject 0..600 | warn 15.. | required
 elevation | Elevation | number | altitude in ft | reject -1000..15000 | required
+barometer | Barometer | number | absolutePressure in inHg | reject 15..32
+customer_agrees | Customer agrees | yesNo
 # Air
 outdoor_db | Outdoor dry bulb | number | temperature in degF | reject -20..135 | warn 55.. | required
+condenser_air | Outdoor coil air | number | temperature in degF | reject -20..190 | also air off the outdoor coil
 return_db | Return dry bulb | number | temperature in degF | reject 40..110 | required
 return_wb | Return wet bulb | number | temperature in degF | reject 35..90 | required
 supply_db | Supply dry bulb | number | temperature in degF | reject 25..105 | required
@@ -56,6 +59,7 @@ cap_label | Run capacitor label | number | capacitance in uF | reject 1..200
 gas_in_unit | Gas in unit | refrigerant | required
 gas_added | Gas added | refrigerant | required when refrigerant was added
 mass_basis | Mass known by | choice | required | of nameplate weighed in, residual weighed, unknown
+found | Found by weight | number | mass in oz | reject 0..
 added | Added | number | mass in oz | reject 0.. | required | also added oz, refrigerant added
 added_reason | Why added | choice | required when refrigerant was added | of leak, after repair, factory top-off, seasonal correction, new charge | also reason added
 recovered | Recovered | number | mass in oz | reject 0.. | required | also recovered oz

@@ -21,6 +21,11 @@ export const chargeFields: readonly Field[] = [
     required: true,
     help: 'How it is known what the unit held.',
   }),
+  charge.number('found', 'Found by weight', {
+    ...mass,
+    reject: [0, undefined],
+    help: 'What was in the unit before charging, recovered and weighed; blank when nobody weighed it.',
+  }),
   charge.number('added', 'Added', {
     ...mass,
     reject: [0, undefined],

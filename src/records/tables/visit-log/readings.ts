@@ -18,6 +18,12 @@ export const airFields: readonly Field[] = [
     required: true,
     help: 'Air into the outdoor coil, out of the sun.',
   }),
+  air.number('condenser_air', 'Outdoor coil air', {
+    ...temperature,
+    reject: [-20, 190],
+    aliases: ['air off the outdoor coil'],
+    help: 'Air that leaves the outdoor coil.',
+  }),
   air.number('return_db', 'Return dry bulb', {
     ...temperature,
     reject: [40, 110],

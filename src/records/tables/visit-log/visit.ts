@@ -53,4 +53,13 @@ export const identity: readonly Field[] = [
     required: true,
     help: 'Of the site; gauges read from the air pressure there.',
   }),
+  visit.number('barometer', 'Barometer', {
+    quantity: 'absolutePressure',
+    unit: 'inHg',
+    reject: [15, 32],
+    help: 'Pressure of the air at the site, not reduced to sea level; gauges then count from it and not from the elevation.',
+  }),
+  visit.yesNo('customer_agrees', 'Customer agrees', {
+    help: 'To have the circuit opened: yes or no. Blank: not asked.',
+  }),
 ];
