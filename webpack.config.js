@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { EsbuildPlugin } from 'esbuild-loader';
 import webpack from 'webpack';
 import { PageFiles } from './functions/hosts/page/page-files.js';
-import { KnownLibrariesOnly } from './functions/hosts/release/shipped-packages.js';
+import { KnownLibrariesOnly } from './functions/bundling/shipped-packages.js';
 
 const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
 const root = fileURLToPath(new URL('.', import.meta.url));
@@ -14,7 +14,7 @@ const knownLibrariesOnly = new KnownLibrariesOnly(root);
 const helpTakenOut = {
   test: /functions\/(catalogue\/.*|runtime\/shared-parameters)\.ts$/,
   enforce: 'pre',
-  loader: `${root}functions/hosts/without-help.js`,
+  loader: `${root}functions/bundling/without-help.js`,
 };
 
 /** What every build shares: TypeScript through one loader, no eval, one file out. */
@@ -144,7 +144,7 @@ export default [
     experiments: { outputModule: true },
   },
   build({
-    // The same for programs that use `require`; functions/hosts/library/build.ts writes the types of both.
+    // The same for programs that use `require`; functions/release/package/build.ts writes the types of both.
     name: 'library-require',
     entry: { ouncewise: './src/index.ts' },
     target: 'es2022',

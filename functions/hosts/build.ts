@@ -1,5 +1,5 @@
 /** Second half of `npm run build`: what stands beside the bundles, host by host. */
-import './release/third-party-file.ts';
+import '../bundling/third-party-file.ts';
 import './library/build.ts';
 import './office/build.ts';
 import './apps-script/build.ts';

@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { catalogue } from '../../catalogue/index.ts';
-import { shippedPackages } from '../release/shipped-packages.js';
-import { thirdPartyText } from '../release/third-party.ts';
+import { shippedPackages } from '../../bundling/shipped-packages.js';
+import { thirdPartyText } from '../../bundling/third-party.ts';
 import { buildExtension } from './extension.ts';
 
 /** Second half of `npm run build:libreoffice`: webpack has bundled the server, this packs dist/libreoffice/ouncewise.oxt. */

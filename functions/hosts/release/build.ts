@@ -10,7 +10,7 @@ import { kitFiles } from './contents.ts';
 import { kits } from './kits.ts';
 import { provenanceText } from './provenance.ts';
 import { billOfMaterials } from './sbom.ts';
-import { bundledLibraries, notPermissive, shippedPackages } from './shipped-packages.js';
+import { bundledLibraries, notPermissive, shippedPackages } from '../../bundling/shipped-packages.js';
 import { zipFolder } from './zip.ts';
 
 /** `npm run release`: dist/release out of what `npm run build` has made. Equal sources give equal bytes. */

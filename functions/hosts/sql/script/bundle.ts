@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import type { Plugin } from 'esbuild';
 import { build } from 'esbuild';
 import type { RegisteredFunction } from '../../../runtime/registry.ts';
-import { librariesOf, shippedPackages } from '../../release/shipped-packages.js';
-import withoutHelp from '../../without-help.js';
+import { librariesOf, shippedPackages } from '../../../bundling/shipped-packages.js';
+import withoutHelp from '../../../bundling/without-help.js';
 import { unitTableModule } from './unit-table.ts';
 
 /** Bytes that an engine takes. */

@@ -5,7 +5,7 @@ import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { packedPaths } from '../../../../functions/hosts/release/contents.ts';
 import { billOfMaterials } from '../../../../functions/hosts/release/sbom.ts';
-import { bundledLibraries, shippedPackages } from '../../../../functions/hosts/release/shipped-packages.js';
+import { bundledLibraries, shippedPackages } from '../../../../functions/bundling/shipped-packages.js';
 import { textFile, zipFolder } from '../../../../functions/hosts/release/zip.ts';
 import { provenance } from '../../../../src/data/provenance.ts';
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 
 /**
  * The libraries whose code the built files contain, beside those that these bring along. A build that meets another one
- * fails: name it here, and tests/functions/hosts/release/licences.test.ts looks at its licence.
+ * fails: name it here, and tests/functions/bundling/licences.test.ts looks at its licence.
  */
 export const bundledLibraries = [
   '@borgar/fx',
@@ -74,7 +74,7 @@ export class KnownLibrariesOnly {
         for (const name of librariesOf([...modules].map((module) => module.resource ?? ''))) {
           if (this.names.has(name)) continue;
           compilation.errors.push(
-            new Error(`${name} would be shipped; name it in functions/hosts/release/shipped-packages.js`),
+            new Error(`${name} would be shipped; name it in functions/bundling/shipped-packages.js`),
           );
         }
       });

@@ -4,7 +4,7 @@ import { shippedPackages } from './shipped-packages.js';
 import { thirdPartyText } from './third-party.ts';
 
 /** Writes dist/THIRD-PARTY.txt, which stands in everything that is handed out. */
-const root = join(import.meta.dirname, '../../..');
+const root = join(import.meta.dirname, '../..');
 mkdirSync(join(root, 'dist'), { recursive: true });
 const packages = shippedPackages(root);
 writeFileSync(join(root, 'dist/THIRD-PARTY.txt'), thirdPartyText(root, packages));

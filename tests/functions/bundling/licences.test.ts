@@ -9,10 +9,10 @@ import {
   librariesOf,
   notPermissive,
   shippedPackages,
-} from '../../../../functions/hosts/release/shipped-packages.js';
-import { thirdPartyText } from '../../../../functions/hosts/release/third-party.ts';
+} from '../../../functions/bundling/shipped-packages.js';
+import { thirdPartyText } from '../../../functions/bundling/third-party.ts';
 
-const root = join(import.meta.dirname, '../../../..');
+const root = join(import.meta.dirname, '../../..');
 const folders: string[] = [];
 afterAll(() => folders.forEach((folder) => rmSync(folder, { recursive: true, force: true })));
 
