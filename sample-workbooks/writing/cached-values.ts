@@ -1,6 +1,6 @@
-import { catalogueFunctions } from '../../functions/hosts/workbook/catalogue-functions.ts';
-import type { Recalculation } from '../../functions/hosts/workbook/recalculate.ts';
-import { recalculate } from '../../functions/hosts/workbook/recalculate.ts';
+import { catalogueFunctions } from '../../functions/workbook/catalogue-functions.ts';
+import type { Recalculation } from '../../functions/workbook/recalculate.ts';
+import { recalculate } from '../../functions/workbook/recalculate.ts';
 
 /** The moment at which every build computes; nothing in a sample may depend on the day it is built. */
 const fixedMoment = new Date(Date.UTC(2026, 10, 25, 12));

@@ -4,7 +4,7 @@ import { catalogue } from '../../functions/catalogue/index.ts';
 import { describeParameter } from '../../functions/runtime/describe.ts';
 import { everyCall } from '../functions/hosts/calls.ts';
 import { Calc } from './libreoffice.ts';
-import { columnLetters } from '../../functions/hosts/workbook/engine/address.ts';
+import { columnLetters } from '../../functions/workbook/model/address.ts';
 import { difference } from './libreoffice/compare.ts';
 import { CallSheet } from './libreoffice/place-calls.ts';
 

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { call } from '../../functions/catalogue/call.ts';
-import { columnLetters } from '../../functions/hosts/workbook/engine/address.ts';
+import { columnLetters } from '../../functions/workbook/model/address.ts';
 import type { Argument, CellInput } from '../../functions/runtime/cells.ts';
 import { hostCalls } from '../fuzz/hosts/host-calls.ts';
 import { Calc } from './libreoffice.ts';

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
-import { readSheetLayout } from '../../functions/hosts/workbook/file/sheet-layout.ts';
+import { loadWorkbook } from '../../functions/workbook/file/load-workbook.ts';
+import { readSheetLayout } from '../../functions/workbook/file/sheet-layout.ts';
 import { chromiumIsHere, PageBench, pictures } from './page/browser.ts';
 import { hostileBooks, oddBooks } from './page/hostile-books.ts';
 

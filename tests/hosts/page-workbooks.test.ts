@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
+import { loadWorkbook } from '../../functions/workbook/file/load-workbook.ts';
 import { chromiumIsHere, PageBench, pictures } from './page/browser.ts';
 
 const samples = join(import.meta.dirname, '../../sample-workbooks');

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { parseAddress } from '../../functions/hosts/workbook/engine/address.ts';
-import { CellError } from '../../functions/hosts/workbook/engine/values.ts';
-import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
-import { buildXlsx } from '../functions/hosts/workbook/build-xlsx.ts';
+import { parseAddress } from '../../functions/workbook/model/address.ts';
+import { CellError } from '../../functions/workbook/model/values.ts';
+import { loadWorkbook } from '../../functions/workbook/file/load-workbook.ts';
+import { buildXlsx } from '../functions/workbook/build-xlsx.ts';
 import { closeLibreOffice, libreOfficeIsHere, recalcInLibreOffice } from './libreoffice.ts';
 import { chromiumIsHere, PageBench, PageHand, pictures } from './page/browser.ts';
 

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { catalogueFunctions } from '../../functions/hosts/workbook/catalogue-functions.ts';
-import { cellAddress } from '../../functions/hosts/workbook/engine/address.ts';
-import { CellError } from '../../functions/hosts/workbook/engine/values.ts';
-import type { CellValue } from '../../functions/hosts/workbook/engine/values.ts';
-import { loadWorkbook } from '../../functions/hosts/workbook/file/load-workbook.ts';
-import { recalculate } from '../../functions/hosts/workbook/recalculate.ts';
-import { resultsCopy } from '../../functions/hosts/workbook/results-copy.ts';
+import { catalogueFunctions } from '../../functions/workbook/catalogue-functions.ts';
+import { cellAddress } from '../../functions/workbook/model/address.ts';
+import { CellError } from '../../functions/workbook/model/values.ts';
+import type { CellValue } from '../../functions/workbook/model/values.ts';
+import { loadWorkbook } from '../../functions/workbook/file/load-workbook.ts';
+import { recalculate } from '../../functions/workbook/recalculate.ts';
+import { resultsCopy } from '../../functions/workbook/results-copy.ts';
 import { recalculateInCalc } from './workbook/libreoffice-recalculation.ts';
 
 function isSame(ours: CellValue, theirs: CellValue): boolean {

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 
-import type { CellValue } from '../../functions/hosts/workbook/engine/values.ts';
-import { CellError } from '../../functions/hosts/workbook/engine/values.ts';
-import type { Recalculation } from '../../functions/hosts/workbook/recalculate.ts';
+import type { CellValue } from '../../functions/workbook/model/values.ts';
+import { CellError } from '../../functions/workbook/model/values.ts';
+import type { Recalculation } from '../../functions/workbook/recalculate.ts';
 import { visits } from '../../sample-workbooks/visit-log/scenario/visits.ts';
 import { readings } from '../../sample-workbooks/visit-log/sheets/readings.ts';
 import { columnNumber } from '../../sample-workbooks/writing/address.ts';

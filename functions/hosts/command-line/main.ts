@@ -2,7 +2,7 @@ import { cautions } from './cautions.ts';
 import { commands } from './commands/index.ts';
 import { printable } from './printable.ts';
 import { UsageError } from './usage-error.ts';
-import { FileError } from '../workbook/file/file-error.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 import { CalcError } from '../../../src/errors.ts';
 
 declare const OUNCEWISE_VERSION: string;

@@ -1,4 +1,4 @@
-import { columnLetters } from '../workbook/engine/address.ts';
+import { columnLetters } from '../../workbook/model/address.ts';
 import type { GatheredRow } from './gathered-row.ts';
 
 /** Address of the cell that holds a field, as "Readings!K12"; the row alone when the sheet has no such column. */

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../runtime/unit-system.ts';
-import { FileError } from '../workbook/file/file-error.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 import { Gathering } from './gathering.ts';
 import { rowsOf } from './read-log.ts';
 

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../runtime/unit-system.ts';
-import { openFile } from '../workbook/file/open-file.ts';
+import { openFile } from '../../workbook/file/open-file.ts';
 import type { GatheredLogs } from './gather-contents.ts';
 import { gatherContents } from './gather-contents.ts';
 

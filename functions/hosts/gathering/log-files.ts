@@ -1,6 +1,6 @@
 import { readdir, realpath, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { FileError } from '../workbook/file/file-error.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 
 const logNames = /\.(xlsx|ods|csv|tsv)$/i;
 

@@ -1,4 +1,4 @@
-import { FileError } from '../workbook/file/file-error.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 import type { SheetValues } from './sheet-values.ts';
 
 const delimiters = [',', ';', '\t'] as const;

@@ -1,6 +1,6 @@
 import { foldHeading } from '../../../src/records/index.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
-import { FileError } from '../workbook/file/file-error.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 import type { GatheredRow } from './gathered-row.ts';
 import { findRecordSheets, wrongUnit } from './record-sheet.ts';
 import { readRows } from './read-rows.ts';

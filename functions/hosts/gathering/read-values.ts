@@ -1,15 +1,15 @@
 import { HostError } from '../../runtime/cells.ts';
 import type { CellInput } from '../../runtime/cells.ts';
-import { CellError } from '../workbook/engine/values.ts';
-import { valueOf } from '../workbook/file/cell-value.ts';
-import { usualLimits } from '../workbook/file/limits.ts';
-import { readOds } from '../workbook/file/ods-reader.ts';
-import { readPart, readRelationships, workbookPart } from '../workbook/file/package-parts.ts';
-import { documentKind, openContainer } from '../workbook/file/recognize.ts';
-import { readSharedStrings } from '../workbook/file/shared-strings.ts';
-import { readSheetPart } from '../workbook/file/sheet-part.ts';
-import { readWorkbookPart } from '../workbook/file/workbook-part.ts';
-import type { ZipArchive } from '../workbook/file/zip-archive.ts';
+import { CellError } from '../../workbook/model/values.ts';
+import { valueOf } from '../../workbook/file/cell-value.ts';
+import { usualLimits } from '../../workbook/file/limits.ts';
+import { readOds } from '../../workbook/file/ods-reader.ts';
+import { readPart, readRelationships, workbookPart } from '../../workbook/file/package-parts.ts';
+import { documentKind, openContainer } from '../../workbook/file/recognize.ts';
+import { readSharedStrings } from '../../workbook/file/shared-strings.ts';
+import { readSheetPart } from '../../workbook/file/sheet-part.ts';
+import { readWorkbookPart } from '../../workbook/file/workbook-part.ts';
+import type { ZipArchive } from '../../workbook/file/zip-archive.ts';
 import { readCsv } from './read-csv.ts';
 import type { SheetValues } from './sheet-values.ts';
 

@@ -1,4 +1,4 @@
-import type { CellStyle } from '../workbook/file/cell-styles.ts';
+import type { CellStyle } from '../../workbook/file/cell-styles.ts';
 
 /** What the page and its worker say to each other. Rows and columns are counted from 0; areas include their ends. */
 export interface Area {

@@ -1,4 +1,4 @@
-import type { Table } from '../workbook/engine/table.ts';
+import type { Table } from '../../workbook/model/table.ts';
 
 /** The namespace before our functions' names, as the page shows and takes them. */
 export const namespace = 'OUNCE.';

@@ -1,11 +1,11 @@
-import type { ReadLimits } from '../workbook/file/limits.ts';
-import { usualLimits } from '../workbook/file/limits.ts';
-import { readPart, readRelationships, workbookPart } from '../workbook/file/package-parts.ts';
-import { openContainer } from '../workbook/file/recognize.ts';
-import { readSheetPart } from '../workbook/file/sheet-part.ts';
-import type { CellEntry } from '../workbook/file/sheet-part.ts';
-import { readWorkbookPart } from '../workbook/file/workbook-part.ts';
-import { encodeText } from '../workbook/file/xml-reader.ts';
+import type { ReadLimits } from '../../workbook/file/limits.ts';
+import { usualLimits } from '../../workbook/file/limits.ts';
+import { readPart, readRelationships, workbookPart } from '../../workbook/file/package-parts.ts';
+import { openContainer } from '../../workbook/file/recognize.ts';
+import { readSheetPart } from '../../workbook/file/sheet-part.ts';
+import type { CellEntry } from '../../workbook/file/sheet-part.ts';
+import { readWorkbookPart } from '../../workbook/file/workbook-part.ts';
+import { encodeText } from '../../workbook/file/xml-reader.ts';
 
 /** Null empties a cell; its look stays. */
 export type Filling = string | number | null;

@@ -1,8 +1,8 @@
-import { catalogueFunctions } from '../workbook/catalogue-functions.ts';
-import type { CellValue } from '../workbook/engine/values.ts';
-import { CellError } from '../workbook/engine/values.ts';
-import { loadWorkbook } from '../workbook/file/load-workbook.ts';
-import { recalculate } from '../workbook/recalculate.ts';
+import { catalogueFunctions } from '../../workbook/catalogue-functions.ts';
+import type { CellValue } from '../../workbook/model/values.ts';
+import { CellError } from '../../workbook/model/values.ts';
+import { loadWorkbook } from '../../workbook/file/load-workbook.ts';
+import { recalculate } from '../../workbook/recalculate.ts';
 import { unitSystem } from '../../runtime/unit-system.ts';
 import { readValues } from '../gathering/read-values.ts';
 import { fillCells } from './fill-cells.ts';

@@ -1,10 +1,10 @@
 import { isBlank } from '../../runtime/cells.ts';
 import type { SheetValues } from '../gathering/sheet-values.ts';
-import { parseAddress } from '../workbook/engine/address.ts';
-import { usualLimits } from '../workbook/file/limits.ts';
-import { readPart, workbookPart } from '../workbook/file/package-parts.ts';
-import { documentKind, openContainer } from '../workbook/file/recognize.ts';
-import { readWorkbookPart } from '../workbook/file/workbook-part.ts';
+import { parseAddress } from '../../workbook/model/address.ts';
+import { usualLimits } from '../../workbook/file/limits.ts';
+import { readPart, workbookPart } from '../../workbook/file/package-parts.ts';
+import { documentKind, openContainer } from '../../workbook/file/recognize.ts';
+import { readWorkbookPart } from '../../workbook/file/workbook-part.ts';
 
 /** Names that logs and fleet workbooks give to cells, and the cell of the estimate that each one fills. */
 const carried = {

@@ -1,8 +1,8 @@
-import type { CellArea } from '../workbook/engine/address.ts';
-import { parseArea } from '../workbook/engine/address.ts';
-import type { Table } from '../workbook/engine/table.ts';
-import type { CellValue } from '../workbook/engine/values.ts';
-import type { LoadedWorkbook } from '../workbook/file/load-workbook.ts';
+import type { CellArea } from '../../workbook/model/address.ts';
+import { parseArea } from '../../workbook/model/address.ts';
+import type { Table } from '../../workbook/model/table.ts';
+import type { CellValue } from '../../workbook/model/values.ts';
+import type { LoadedWorkbook } from '../../workbook/file/load-workbook.ts';
 import type { Filling, Fillings } from './fill-cells.ts';
 import { cellKey } from './fill-cells.ts';
 

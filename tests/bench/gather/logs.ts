@@ -2,9 +2,9 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { catalogueFunctions } from '../../../functions/hosts/workbook/catalogue-functions.ts';
-import { loadWorkbook } from '../../../functions/hosts/workbook/file/load-workbook.ts';
-import { savedBytes } from '../../../functions/hosts/workbook/file/save-workbook.ts';
+import { catalogueFunctions } from '../../../functions/workbook/catalogue-functions.ts';
+import { loadWorkbook } from '../../../functions/workbook/file/load-workbook.ts';
+import { savedBytes } from '../../../functions/workbook/file/save-workbook.ts';
 import { generateLogs } from '../../functions/hosts/gathering/generated-logs.ts';
 
 /**

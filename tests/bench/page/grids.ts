@@ -10,7 +10,7 @@ import type { AddressInfo } from 'node:net';
 import { cpus, loadavg } from 'node:os';
 import { extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
 import { pageFolder, PageBench } from '../../hosts/page/browser.ts';
 import { editTime } from './edit-time.ts';
 import { cellsOfLedger } from './shared-ledger.ts';

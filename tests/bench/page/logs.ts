@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import { LogSession } from '../../../functions/hosts/page/worker/log-session.ts';
 import type { CellStep } from '../../../functions/hosts/page/worker/log-steps.ts';
 import { openLog } from '../../../functions/hosts/page/worker/open-log.ts';
-import { extendTable } from '../../../functions/hosts/workbook/file/extend-table.ts';
-import { fileWith } from '../../../functions/hosts/workbook/file/save-edited.ts';
-import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { extendTable } from '../../../functions/workbook/file/extend-table.ts';
+import { fileWith } from '../../../functions/workbook/file/save-edited.ts';
+import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
 
 const nothing = (): undefined => undefined;
 const sample = join(import.meta.dirname, '../../../sample-workbooks/visit-log.xlsx');

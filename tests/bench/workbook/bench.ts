@@ -1,9 +1,9 @@
 /** Prints the processor time the workbook host takes, which says the same on a busy machine. `npm run bench:workbook`. */
-import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
-import { noCustomFunctions } from '../../../functions/hosts/workbook/engine/custom-functions.ts';
-import { Workbook } from '../../../functions/hosts/workbook/engine/workbook.ts';
-import { loadWorkbook } from '../../../functions/hosts/workbook/file/load-workbook.ts';
-import { savedBytes } from '../../../functions/hosts/workbook/file/save-workbook.ts';
+import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
+import { noCustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
+import { Workbook } from '../../../functions/workbook/run/workbook.ts';
+import { loadWorkbook } from '../../../functions/workbook/file/load-workbook.ts';
+import { savedBytes } from '../../../functions/workbook/file/save-workbook.ts';
 import { ledger } from './engine.ts';
 
 function timed<Result>(work: () => Result): { result: Result; milliseconds: number } {

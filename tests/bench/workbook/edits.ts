@@ -1,9 +1,9 @@
 /** Processor time and calls that one edit costs in the whole visit log: `npm run bench:edits [ROWS]`. */
-import { catalogueFunctions } from '../../../functions/hosts/workbook/catalogue-functions.ts';
-import { cellAddress } from '../../../functions/hosts/workbook/engine/address.ts';
-import type { CellValue } from '../../../functions/hosts/workbook/engine/values.ts';
-import { loadWorkbook } from '../../../functions/hosts/workbook/file/load-workbook.ts';
-import { rememberedCalls } from '../../../functions/hosts/workbook/remembered-calls.ts';
+import { catalogueFunctions } from '../../../functions/workbook/catalogue-functions.ts';
+import { cellAddress } from '../../../functions/workbook/model/address.ts';
+import type { CellValue } from '../../../functions/workbook/model/values.ts';
+import { loadWorkbook } from '../../../functions/workbook/file/load-workbook.ts';
+import { rememberedCalls } from '../../../functions/workbook/remembered-calls.ts';
 import { wholeLog } from '../page/logs.ts';
 import { leastAndMedian, writeReport } from '../table-rows.ts';
 import type { TableRow } from '../table-rows.ts';

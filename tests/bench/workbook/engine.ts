@@ -1,6 +1,6 @@
 /** Times the engine: rows of readings with eight custom functions and two conditional sums each. `npm run bench:workbook`. */
-import type { CustomFunctions } from '../../../functions/hosts/workbook/engine/custom-functions.ts';
-import { Workbook } from '../../../functions/hosts/workbook/engine/workbook.ts';
+import type { CustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
+import { Workbook } from '../../../functions/workbook/run/workbook.ts';
 
 export const cheapFunctions: CustomFunctions = {
   resolve: (name) => (name.startsWith('DEMO.') ? name.slice(5) : undefined),

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { generateLogs } from '../../functions/hosts/gathering/generated-logs.ts';
-import { buildXlsx, tableXml } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { buildXlsx, tableXml } from '../../functions/workbook/build-xlsx.ts';
 
 /** A sound file that cases are made from. */
 export interface Base {

@@ -21,9 +21,9 @@ import { ledgerCommand } from '../../../functions/hosts/command-line/commands/le
 import { quoteCommand } from '../../../functions/hosts/command-line/commands/quote.ts';
 import { recalcCommand } from '../../../functions/hosts/command-line/commands/recalc.ts';
 import { findLogFiles } from '../../../functions/hosts/gathering/log-files.ts';
-import { openFile } from '../../../functions/hosts/workbook/file/open-file.ts';
-import { partFile, removeLeftParts } from '../../../functions/hosts/workbook/file/part-file.ts';
-import { saveFile } from '../../../functions/hosts/workbook/file/save-file.ts';
+import { openFile } from '../../../functions/workbook/file/open-file.ts';
+import { partFile, removeLeftParts } from '../../../functions/workbook/file/part-file.ts';
+import { saveFile } from '../../../functions/workbook/file/save-file.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'ouncewise-clerk-'));
 beforeAll(() => {

@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from 'fflate';
-import { buildXlsx, tableXml } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { buildXlsx, tableXml } from '../../functions/workbook/build-xlsx.ts';
 import type { Chance } from './chance.ts';
 
 /** A hostile file made from nothing. */

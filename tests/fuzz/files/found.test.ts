@@ -1,13 +1,13 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { rowsOf } from '../../../functions/hosts/gathering/read-log.ts';
-import { noCustomFunctions } from '../../../functions/hosts/workbook/engine/custom-functions.ts';
-import { FileError } from '../../../functions/hosts/workbook/file/file-error.ts';
-import { writeCells } from '../../../functions/hosts/workbook/file/write-cells.ts';
-import { recalculate } from '../../../functions/hosts/workbook/recalculate.ts';
+import { noCustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
+import { FileError } from '../../../functions/workbook/file/file-error.ts';
+import { writeCells } from '../../../functions/workbook/file/write-cells.ts';
+import { recalculate } from '../../../functions/workbook/recalculate.ts';
 import { unitSystem } from '../../../functions/runtime/unit-system.ts';
-import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
-import { aboutFile } from '../../../functions/hosts/workbook/file/about-file.ts';
+import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
+import { aboutFile } from '../../../functions/workbook/file/about-file.ts';
 
 // Expected values here are "common practice, no source" or follow from the limits of the .xlsx format
 // (ECMA-376 Part 1: 1,048,576 rows, 16,384 columns; a cell's text at most 32,767 characters).

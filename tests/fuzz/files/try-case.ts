@@ -10,16 +10,16 @@ import type { GatheredRow } from '../../../functions/hosts/gathering/gathered-ro
 import { Judge } from '../../../functions/hosts/gathering/judge.ts';
 import { rowsOf } from '../../../functions/hosts/gathering/read-log.ts';
 import { quoteFor } from '../../../functions/hosts/quoting/quote.ts';
-import { catalogueFunctions } from '../../../functions/hosts/workbook/catalogue-functions.ts';
-import { aboutFile } from '../../../functions/hosts/workbook/file/about-file.ts';
-import { extendTable } from '../../../functions/hosts/workbook/file/extend-table.ts';
-import { FileError } from '../../../functions/hosts/workbook/file/file-error.ts';
-import { openFile } from '../../../functions/hosts/workbook/file/open-file.ts';
-import { readWorkbook } from '../../../functions/hosts/workbook/file/read-values.ts';
-import { editedParts, fileWith } from '../../../functions/hosts/workbook/file/save-edited.ts';
-import { saveFile } from '../../../functions/hosts/workbook/file/save-file.ts';
-import type { Recalculation } from '../../../functions/hosts/workbook/recalculate.ts';
-import { recalculate } from '../../../functions/hosts/workbook/recalculate.ts';
+import { catalogueFunctions } from '../../../functions/workbook/catalogue-functions.ts';
+import { aboutFile } from '../../../functions/workbook/file/about-file.ts';
+import { extendTable } from '../../../functions/workbook/file/extend-table.ts';
+import { FileError } from '../../../functions/workbook/file/file-error.ts';
+import { openFile } from '../../../functions/workbook/file/open-file.ts';
+import { readWorkbook } from '../../../functions/workbook/file/read-values.ts';
+import { editedParts, fileWith } from '../../../functions/workbook/file/save-edited.ts';
+import { saveFile } from '../../../functions/workbook/file/save-file.ts';
+import type { Recalculation } from '../../../functions/workbook/recalculate.ts';
+import { recalculate } from '../../../functions/workbook/recalculate.ts';
 import type { FuzzCase } from './make-case.ts';
 import { flaws } from './sound-file.ts';
 

@@ -5,9 +5,9 @@
  * npm run fuzz:formulas -- [--seed 1] [--count 8000]
  */
 import { parseArgs } from 'node:util';
-import { CellError } from '../../../functions/hosts/workbook/engine/values.ts';
-import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
-import type { TestCell } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { CellError } from '../../../functions/workbook/model/values.ts';
+import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
+import type { TestCell } from '../../functions/workbook/build-xlsx.ts';
 import { shown, spelled, valuesOf } from '../../hosts/workbook/comparison.ts';
 import type { Case } from '../../hosts/workbook/comparison.ts';
 import { data } from '../../hosts/workbook/formulas.ts';

@@ -2,8 +2,8 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strToU8 } from 'fflate';
 import { generateLogs } from '../../functions/hosts/gathering/generated-logs.ts';
-import { buildXlsx, tableXml } from '../../functions/hosts/workbook/build-xlsx.ts';
-import type { TestCell } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { buildXlsx, tableXml } from '../../functions/workbook/build-xlsx.ts';
+import type { TestCell } from '../../functions/workbook/build-xlsx.ts';
 
 /** A command that writes a file, with all it needs in one folder. */
 export interface Scene {

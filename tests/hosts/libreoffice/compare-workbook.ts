@@ -1,9 +1,9 @@
 import { calcErrorNumber } from '../../../functions/hosts/libreoffice/error-codes.ts';
-import { catalogueFunctions } from '../../../functions/hosts/workbook/catalogue-functions.ts';
-import { columnLetters } from '../../../functions/hosts/workbook/engine/address.ts';
-import { CellError } from '../../../functions/hosts/workbook/engine/values.ts';
-import type { CellValue } from '../../../functions/hosts/workbook/engine/values.ts';
-import { recalculate } from '../../../functions/hosts/workbook/recalculate.ts';
+import { catalogueFunctions } from '../../../functions/workbook/catalogue-functions.ts';
+import { columnLetters } from '../../../functions/workbook/model/address.ts';
+import { CellError } from '../../../functions/workbook/model/values.ts';
+import type { CellValue } from '../../../functions/workbook/model/values.ts';
+import { recalculate } from '../../../functions/workbook/recalculate.ts';
 import type { CalcCell, CalcSheet } from '../libreoffice.ts';
 import { poisonNumber } from './poison.ts';
 

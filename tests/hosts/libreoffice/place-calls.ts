@@ -1,7 +1,7 @@
 import { spell } from '../../../functions/hosts/libreoffice/spell.ts';
 import type { Argument, CellInput, Outcome } from '../../../functions/runtime/cells.ts';
 import { isRange } from '../../../functions/runtime/broadcast.ts';
-import { columnLetters } from '../../../functions/hosts/workbook/engine/address.ts';
+import { columnLetters } from '../../../functions/workbook/model/address.ts';
 
 export interface PlacedCall {
   /** Top left cell of the result. */

@@ -1,5 +1,5 @@
 import { strToU8, unzipSync, Zip, ZipDeflate, zipSync } from 'fflate';
-import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
 
 const start = '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>';
 const end = '</sheetData></worksheet>';

@@ -1,9 +1,9 @@
-import { noCustomFunctions } from '../../../functions/hosts/workbook/engine/custom-functions.ts';
-import { CellError } from '../../../functions/hosts/workbook/engine/values.ts';
-import type { CellValue } from '../../../functions/hosts/workbook/engine/values.ts';
-import { loadWorkbook } from '../../../functions/hosts/workbook/file/load-workbook.ts';
-import { buildXlsx, escapeXml } from '../../functions/hosts/workbook/build-xlsx.ts';
-import type { TestCell } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { noCustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
+import { CellError } from '../../../functions/workbook/model/values.ts';
+import type { CellValue } from '../../../functions/workbook/model/values.ts';
+import { loadWorkbook } from '../../../functions/workbook/file/load-workbook.ts';
+import { buildXlsx, escapeXml } from '../../functions/workbook/build-xlsx.ts';
+import type { TestCell } from '../../functions/workbook/build-xlsx.ts';
 import { data, readFormulas } from './formulas.ts';
 
 /** A formula and the cells that show its result. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { CellError } from '../../../functions/hosts/workbook/engine/values.ts';
-import { readWorkbook } from '../../../functions/hosts/workbook/file/read-values.ts';
-import type { ReadWorkbook } from '../../../functions/hosts/workbook/file/read-values.ts';
+import { CellError } from '../../../functions/workbook/model/values.ts';
+import { readWorkbook } from '../../../functions/workbook/file/read-values.ts';
+import type { ReadWorkbook } from '../../../functions/workbook/file/read-values.ts';
 import { comparisonWorkbook } from './comparison.ts';
 import { recalculateInCalc } from './libreoffice-recalculation.ts';
 

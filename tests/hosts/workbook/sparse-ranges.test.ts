@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { columnLetters } from '../../../functions/hosts/workbook/engine/address.ts';
-import { buildXlsx } from '../../functions/hosts/workbook/build-xlsx.ts';
-import type { TestCell } from '../../functions/hosts/workbook/build-xlsx.ts';
+import { columnLetters } from '../../../functions/workbook/model/address.ts';
+import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
+import type { TestCell } from '../../functions/workbook/build-xlsx.ts';
 import type { Case } from './comparison.ts';
 import { shown, spelled, valuesOf } from './comparison.ts';
 import { recalculateInCalc } from './libreoffice-recalculation.ts';
-import type { CellValue } from '../../../functions/hosts/workbook/engine/values.ts';
+import type { CellValue } from '../../../functions/workbook/model/values.ts';
 
 /**
  * Ranges that reach beyond everything in use: their blank cells count, whatever is saved by not looking at them.

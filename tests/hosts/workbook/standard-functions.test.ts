@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { CellError } from '../../../functions/hosts/workbook/engine/values.ts';
-import type { CellValue } from '../../../functions/hosts/workbook/engine/values.ts';
+import { CellError } from '../../../functions/workbook/model/values.ts';
+import type { CellValue } from '../../../functions/workbook/model/values.ts';
 import { comparisonWorkbook, shown, valuesOf } from './comparison.ts';
 import { knownDifferences, leftAlone } from './known-differences.ts';
 import { recalculateInCalc } from './libreoffice-recalculation.ts';

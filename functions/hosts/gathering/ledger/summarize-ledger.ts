@@ -3,7 +3,7 @@ import { findRefrigerant } from '../../../../src/refrigerants/index.ts';
 import { CalcError } from '../../../../src/errors.ts';
 import { registerFunctions } from '../../sql/duckdb/register.ts';
 import type { Api } from '../../sql/duckdb/results.ts';
-import { FileError } from '../../workbook/file/file-error.ts';
+import { FileError } from '../../../workbook/file/file-error.ts';
 import type { LedgerUnits } from './ledger-columns.ts';
 import { ledgerColumns, literal } from './ledger-columns.ts';
 import { byMonth, byUnit } from './summary-queries.ts';

@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { cautions } from '../../guide/cautions.ts';
-import { columnLetters, parseArea } from '../../workbook/engine/address.ts';
+import { columnLetters, parseArea } from '../../../workbook/model/address.ts';
 import type { Gaze, LogInfo, Spot, View } from '../protocol.ts';
 import { CellLooks } from './cell-looks.ts';
 import { openCellMenu } from './cell-menu.ts';

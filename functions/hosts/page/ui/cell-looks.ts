@@ -1,5 +1,5 @@
 /// <reference lib="dom" />
-import type { CellStyle } from '../../workbook/file/cell-styles.ts';
+import type { CellStyle } from '../../../workbook/file/cell-styles.ts';
 
 /** Looks of a workbook as rules of a style sheet the page makes: no style attribute, which the page's policy forbids. */
 export class CellLooks {

@@ -1,5 +1,5 @@
 /// <reference lib="dom" />
-import { cellAddress } from '../../workbook/engine/address.ts';
+import { cellAddress } from '../../../workbook/model/address.ts';
 import type { Spot } from '../protocol.ts';
 import { element } from './element.ts';
 import { formulaContext } from './formula-context.ts';

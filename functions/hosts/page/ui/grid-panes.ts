@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
-import { cellAddress, columnLetters } from '../../workbook/engine/address.ts';
-import type { CellStyle } from '../../workbook/file/cell-styles.ts';
+import { cellAddress, columnLetters } from '../../../workbook/model/address.ts';
+import type { CellStyle } from '../../../workbook/file/cell-styles.ts';
 import type { Area, ShownCell, SheetInfo, Spot } from '../protocol.ts';
 import type { Axis } from './axis.ts';
 import type { CellLooks } from './cell-looks.ts';

@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
 import type { Area, Gaze, PlacedChart, ShownCell, SheetInfo, Spot } from '../protocol.ts';
-import { cellAddress } from '../../workbook/engine/address.ts';
+import { cellAddress } from '../../../workbook/model/address.ts';
 import { Axis } from './axis.ts';
 import type { CellLooks } from './cell-looks.ts';
 import { element } from './element.ts';

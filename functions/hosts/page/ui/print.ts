@@ -1,5 +1,5 @@
 /// <reference lib="dom" />
-import { cellAddress } from '../../workbook/engine/address.ts';
+import { cellAddress } from '../../../workbook/model/address.ts';
 import type { Area, SheetInfo, ShownCell } from '../protocol.ts';
 import { element } from './element.ts';
 import { inside } from './grid-panes.ts';

@@ -1,10 +1,10 @@
 import { format, isDateFormat } from 'numfmt';
-import { numberText } from '../../workbook/engine/number-text.ts';
-import type { DateSystem } from '../../workbook/engine/serial-date.ts';
-import { dateOf } from '../../workbook/engine/serial-date.ts';
-import { parseNumber } from '../../workbook/engine/text-number.ts';
-import type { CellValue } from '../../workbook/engine/values.ts';
-import { CellError } from '../../workbook/engine/values.ts';
+import { numberText } from '../../../workbook/model/number-text.ts';
+import type { DateSystem } from '../../../workbook/model/serial-date.ts';
+import { dateOf } from '../../../workbook/model/serial-date.ts';
+import { parseNumber } from '../../../workbook/model/text-number.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
+import { CellError } from '../../../workbook/model/values.ts';
 import type { ValueKind } from '../protocol.ts';
 import { typedDate } from './typed-date.ts';
 

@@ -1,6 +1,6 @@
-import { cellAddress } from '../../workbook/engine/address.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { Workbook } from '../../workbook/engine/workbook.ts';
+import { cellAddress } from '../../../workbook/model/address.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { Workbook } from '../../../workbook/run/workbook.ts';
 import type { Content } from './typed-input.ts';
 
 /** Why a cell cannot hold a content; undefined when it can. */

@@ -1,5 +1,5 @@
-import type { CellValue } from '../../workbook/engine/values.ts';
-import { CellError } from '../../workbook/engine/values.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
+import { CellError } from '../../../workbook/model/values.ts';
 
 /** The comparisons of colour rules and checks (ECMA-376 Part 1, 18.18.15 and 18.18.19). Texts compare without case. */
 export function compareValues(

@@ -1,10 +1,10 @@
 import { compareValues } from './compare-values.ts';
-import type { CellArea } from '../../workbook/engine/address.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import { CellError } from '../../workbook/engine/values.ts';
-import type { CellValue } from '../../workbook/engine/values.ts';
-import type { Workbook } from '../../workbook/engine/workbook.ts';
-import type { ConditionalRule } from '../../workbook/file/sheet-layout.ts';
+import type { CellArea } from '../../../workbook/model/address.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import { CellError } from '../../../workbook/model/values.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
+import type { Workbook } from '../../../workbook/run/workbook.ts';
+import type { ConditionalRule } from '../../../workbook/file/sheet-layout.ts';
 import { asideValue } from './evaluate.ts';
 
 export function contains({ top, left, bottom, right }: CellArea, row: number, column: number): boolean {

@@ -1,9 +1,9 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx/xlsx';
-import { cellAddress } from '../../workbook/engine/address.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { Workbook } from '../../workbook/engine/workbook.ts';
-import { editedParts, fileWith } from '../../workbook/file/save-edited.ts';
-import { setColumnWidths } from '../../workbook/file/set-column-widths.ts';
+import { cellAddress } from '../../../workbook/model/address.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { Workbook } from '../../../workbook/run/workbook.ts';
+import { editedParts, fileWith } from '../../../workbook/file/save-edited.ts';
+import { setColumnWidths } from '../../../workbook/file/set-column-widths.ts';
 import type { Spot } from '../protocol.ts';
 import { storedFormula } from '../spell.ts';
 import type { LogStep, Step } from './log-steps.ts';

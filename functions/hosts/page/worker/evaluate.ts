@@ -1,9 +1,9 @@
-import type { CompiledFormula } from '../../workbook/engine/formula/compiled-formula.ts';
-import type { Reference } from '../../workbook/engine/reference.ts';
-import { asReference, isMatrix } from '../../workbook/engine/operand.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { CellValue } from '../../workbook/engine/values.ts';
-import type { Workbook } from '../../workbook/engine/workbook.ts';
+import type { CompiledFormula } from '../../../workbook/formula/compiled-formula.ts';
+import type { Reference } from '../../../workbook/model/reference.ts';
+import { asReference, isMatrix } from '../../../workbook/model/operand.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
+import type { Workbook } from '../../../workbook/run/workbook.ts';
 
 export interface FormulaPlace {
   readonly sheet: Sheet;

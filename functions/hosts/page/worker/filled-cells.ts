@@ -1,4 +1,4 @@
-import type { Sheet } from '../../workbook/engine/sheet.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
 import type { Area, Spot } from '../protocol.ts';
 
 /** Cells of an area that hold something, column by column. A sheet of which only the corners are filled is quickly done. */

@@ -1,7 +1,7 @@
 import { cautions } from '../../guide/cautions.ts';
 import type { Gate, Hand } from '../protocol.ts';
 import type { TableRow } from './table-row.ts';
-import { CellError, describeError } from '../../workbook/engine/values.ts';
+import { CellError, describeError } from '../../../workbook/model/values.ts';
 
 const gateColumns = ['Supply gate', 'Ice gate', 'Air gate', 'Weather gate', 'Settled gate'];
 const factColumns = ['Wait', 'Nameplate', 'Room', 'Next step', 'Superheat', 'Target superheat', 'Split'];

@@ -1,10 +1,10 @@
-import { cellAddress, rowLimit } from '../../workbook/engine/address.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { Table } from '../../workbook/engine/table.ts';
-import { lastColumnOf } from '../../workbook/engine/table.ts';
-import { extendTable } from '../../workbook/file/extend-table.ts';
-import { FileError } from '../../workbook/file/file-error.ts';
-import { fileWith } from '../../workbook/file/save-edited.ts';
+import { cellAddress, rowLimit } from '../../../workbook/model/address.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { Table } from '../../../workbook/model/table.ts';
+import { lastColumnOf } from '../../../workbook/model/table.ts';
+import { extendTable } from '../../../workbook/file/extend-table.ts';
+import { FileError } from '../../../workbook/file/file-error.ts';
+import { fileWith } from '../../../workbook/file/save-edited.ts';
 import type { Area, Spot, Typed } from '../protocol.ts';
 import { enteredFormula } from '../spell.ts';
 import { troubleWith } from './cell-trouble.ts';

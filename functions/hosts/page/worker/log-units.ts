@@ -1,5 +1,5 @@
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { Workbook } from '../../workbook/engine/workbook.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { Workbook } from '../../../workbook/run/workbook.ts';
 import { asideValue } from './evaluate.ts';
 import type { DateOrder } from './typed-date.ts';
 

@@ -7,7 +7,7 @@ import { gatherContents } from '../../gathering/gather-contents.ts';
 import { gatheredText } from '../../gathering/gathered-text.ts';
 import { Judge } from '../../gathering/judge.ts';
 import { quoteFor } from '../../quoting/quote.ts';
-import { FileError } from '../../workbook/file/file-error.ts';
+import { FileError } from '../../../workbook/file/file-error.ts';
 import type { MadeWorkbook, NamedFile } from '../protocol.ts';
 
 type UnitsWord = 'US' | 'SI';

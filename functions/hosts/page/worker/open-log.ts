@@ -1,16 +1,16 @@
-import { catalogueFunctions } from '../../workbook/catalogue-functions.ts';
-import { lastColumnOf } from '../../workbook/engine/table.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { CellStyles } from '../../workbook/file/cell-styles.ts';
-import { readCellStyles, readThemeColors } from '../../workbook/file/cell-styles.ts';
-import type { ReadLimits } from '../../workbook/file/limits.ts';
-import { loadWorkbook } from '../../workbook/file/load-workbook.ts';
-import type { LoadedWorkbook } from '../../workbook/file/load-workbook.ts';
-import { readPart, readRelationships, workbookPart } from '../../workbook/file/package-parts.ts';
-import { readSheetLayout } from '../../workbook/file/sheet-layout.ts';
-import type { SheetLayout } from '../../workbook/file/sheet-layout.ts';
+import { catalogueFunctions } from '../../../workbook/catalogue-functions.ts';
+import { lastColumnOf } from '../../../workbook/model/table.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { CellStyles } from '../../../workbook/file/cell-styles.ts';
+import { readCellStyles, readThemeColors } from '../../../workbook/file/cell-styles.ts';
+import type { ReadLimits } from '../../../workbook/file/limits.ts';
+import { loadWorkbook } from '../../../workbook/file/load-workbook.ts';
+import type { LoadedWorkbook } from '../../../workbook/file/load-workbook.ts';
+import { readPart, readRelationships, workbookPart } from '../../../workbook/file/package-parts.ts';
+import { readSheetLayout } from '../../../workbook/file/sheet-layout.ts';
+import type { SheetLayout } from '../../../workbook/file/sheet-layout.ts';
 import type { SheetInfo } from '../protocol.ts';
-import { rememberedCalls } from '../../workbook/remembered-calls.ts';
+import { rememberedCalls } from '../../../workbook/remembered-calls.ts';
 import type { FileChart } from './read-sheet-charts.ts';
 import { readSheetCharts } from './read-sheet-charts.ts';
 

@@ -1,8 +1,8 @@
-import { parseArea } from '../../workbook/engine/address.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { LoadedWorkbook } from '../../workbook/file/load-workbook.ts';
-import { readPart, workbookPart } from '../../workbook/file/package-parts.ts';
-import { attribute, readXml } from '../../workbook/file/xml-reader.ts';
+import { parseArea } from '../../../workbook/model/address.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { LoadedWorkbook } from '../../../workbook/file/load-workbook.ts';
+import { readPart, workbookPart } from '../../../workbook/file/package-parts.ts';
+import { attribute, readXml } from '../../../workbook/file/xml-reader.ts';
 import type { Area } from '../protocol.ts';
 
 /** Most of a sheet that goes on paper at once. */

@@ -1,8 +1,8 @@
-import { columnLimit, rowLimit } from '../../workbook/engine/address.ts';
-import { FileError } from '../../workbook/file/file-error.ts';
-import { readPart, readRelationships } from '../../workbook/file/package-parts.ts';
-import type { ZipArchive } from '../../workbook/file/zip-archive.ts';
-import { attribute, readXml } from '../../workbook/file/xml-reader.ts';
+import { columnLimit, rowLimit } from '../../../workbook/model/address.ts';
+import { FileError } from '../../../workbook/file/file-error.ts';
+import { readPart, readRelationships } from '../../../workbook/file/package-parts.ts';
+import type { ZipArchive } from '../../../workbook/file/zip-archive.ts';
+import { attribute, readXml } from '../../../workbook/file/xml-reader.ts';
 import type { ChartCorner } from '../protocol.ts';
 
 /** Formulas of the cells that one series of a chart shows. */

@@ -1,6 +1,6 @@
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { CellValue } from '../../workbook/engine/values.ts';
-import { CellError } from '../../workbook/engine/values.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
+import { CellError } from '../../../workbook/model/values.ts';
 import type { BarChart, LineChart, PlacedChart } from '../protocol.ts';
 import { evaluateAside } from './evaluate.ts';
 import type { EditedLog } from './edited-log.ts';

@@ -1,4 +1,4 @@
-import { CellError, errorFromText } from '../../workbook/engine/values.ts';
+import { CellError, errorFromText } from '../../../workbook/model/values.ts';
 import type { KeptLog } from '../protocol.ts';
 import type { CellStep, LogStep, WidthStep } from './log-steps.ts';
 

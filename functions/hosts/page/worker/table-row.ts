@@ -1,6 +1,6 @@
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { Table } from '../../workbook/engine/table.ts';
-import type { CellValue } from '../../workbook/engine/values.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { Table } from '../../../workbook/model/table.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
 import type { LogSession } from './log-session.ts';
 import { shownText } from './cell-text.ts';
 

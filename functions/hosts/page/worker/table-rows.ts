@@ -1,5 +1,5 @@
-import type { Table } from '../../workbook/engine/table.ts';
-import { lastColumnOf } from '../../workbook/engine/table.ts';
+import type { Table } from '../../../workbook/model/table.ts';
+import { lastColumnOf } from '../../../workbook/model/table.ts';
 import type { EditedLog } from './edited-log.ts';
 import type { CellStep } from './log-steps.ts';
 import type { Content } from './typed-input.ts';

@@ -1,6 +1,6 @@
-import type { DateSystem } from '../../workbook/engine/serial-date.ts';
-import { daysInMonth, serialOf } from '../../workbook/engine/serial-date.ts';
-import { parseTime } from '../../workbook/engine/text-number.ts';
+import type { DateSystem } from '../../../workbook/model/serial-date.ts';
+import { daysInMonth, serialOf } from '../../../workbook/model/serial-date.ts';
+import { parseTime } from '../../../workbook/model/text-number.ts';
 
 /** Which part stands first in 03/04/2026: the month where figures are US, the day elsewhere. */
 export type DateOrder = 'month first' | 'day first';

@@ -1,7 +1,7 @@
-import type { DateSystem } from '../../workbook/engine/serial-date.ts';
-import { parseNumber } from '../../workbook/engine/text-number.ts';
-import type { CellValue } from '../../workbook/engine/values.ts';
-import { errorFromText } from '../../workbook/engine/values.ts';
+import type { DateSystem } from '../../../workbook/model/serial-date.ts';
+import { parseNumber } from '../../../workbook/model/text-number.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
+import { errorFromText } from '../../../workbook/model/values.ts';
 import type { DateOrder } from './typed-date.ts';
 import { isDoubtfulDate, typedDate, typedTime } from './typed-date.ts';
 

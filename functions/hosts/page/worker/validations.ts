@@ -1,7 +1,7 @@
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import type { CellValue } from '../../workbook/engine/values.ts';
-import type { Workbook } from '../../workbook/engine/workbook.ts';
-import type { Validation } from '../../workbook/file/sheet-layout.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import type { CellValue } from '../../../workbook/model/values.ts';
+import type { Workbook } from '../../../workbook/run/workbook.ts';
+import type { Validation } from '../../../workbook/file/sheet-layout.ts';
 import { compareValues } from './compare-values.ts';
 import { contains } from './conditional-formats.ts';
 import { asideValue, evaluateAside } from './evaluate.ts';

@@ -1,6 +1,6 @@
-import { cellAddress } from '../../workbook/engine/address.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import { CellError, describeError } from '../../workbook/engine/values.ts';
+import { cellAddress } from '../../../workbook/model/address.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import { CellError, describeError } from '../../../workbook/model/values.ts';
 import type { Area, CellInHand, Gaze, SheetInfo, ShownCell, View } from '../protocol.ts';
 import { shownFormula } from '../spell.ts';
 import { kindOf, shownText, typedText } from './cell-text.ts';

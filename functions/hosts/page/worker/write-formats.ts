@@ -1,7 +1,7 @@
-import { parseAddress } from '../../workbook/engine/address.ts';
-import type { Sheet } from '../../workbook/engine/sheet.ts';
-import { addNumberFormat, setCellStyles } from '../../workbook/file/add-number-format.ts';
-import { readPart, readRelationships, workbookPart } from '../../workbook/file/package-parts.ts';
+import { parseAddress } from '../../../workbook/model/address.ts';
+import type { Sheet } from '../../../workbook/model/sheet.ts';
+import { addNumberFormat, setCellStyles } from '../../../workbook/file/add-number-format.ts';
+import { readPart, readRelationships, workbookPart } from '../../../workbook/file/package-parts.ts';
 import type { OpenLog } from './open-log.ts';
 
 /** Puts number formats that came with what was typed into the parts of a file: looks into its styles, and on the cells. */

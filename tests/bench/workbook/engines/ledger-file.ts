@@ -1,5 +1,5 @@
-import { buildXlsx, escapeXml } from '../../../functions/hosts/workbook/build-xlsx.ts';
-import type { TestCell } from '../../../functions/hosts/workbook/build-xlsx.ts';
+import { buildXlsx, escapeXml } from '../../../functions/workbook/build-xlsx.ts';
+import type { TestCell } from '../../../functions/workbook/build-xlsx.ts';
 
 /** How many units the ledger is about; the sheet of units has so many rows. */
 const units = 60;

@@ -1,9 +1,9 @@
 /** One round with our engine, in a process of its own like the others: the job as JSON in, times and values as JSON out. */
 import { readFileSync } from 'node:fs';
-import type { CustomFunctions } from '../../../../functions/hosts/workbook/engine/custom-functions.ts';
-import type { Sheet } from '../../../../functions/hosts/workbook/engine/sheet.ts';
-import { CellError } from '../../../../functions/hosts/workbook/engine/values.ts';
-import { loadWorkbook } from '../../../../functions/hosts/workbook/file/load-workbook.ts';
+import type { CustomFunctions } from '../../../../functions/workbook/model/custom-functions.ts';
+import type { Sheet } from '../../../../functions/workbook/model/sheet.ts';
+import { CellError } from '../../../../functions/workbook/model/values.ts';
+import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
 import type { Job } from './ledger-file.ts';
 
 const job = JSON.parse(readFileSync(0, 'utf8')) as Job;

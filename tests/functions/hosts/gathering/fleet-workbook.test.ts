@@ -9,9 +9,9 @@ import { Gathering } from '../../../../functions/hosts/gathering/gathering.ts';
 import { Judge } from '../../../../functions/hosts/gathering/judge.ts';
 import { rowsOf } from '../../../../functions/hosts/gathering/read-log.ts';
 import { unitSystem } from '../../../../functions/runtime/unit-system.ts';
-import { catalogueFunctions } from '../../../../functions/hosts/workbook/catalogue-functions.ts';
-import type { Recalculation } from '../../../../functions/hosts/workbook/recalculate.ts';
-import { recalculate } from '../../../../functions/hosts/workbook/recalculate.ts';
+import { catalogueFunctions } from '../../../../functions/workbook/catalogue-functions.ts';
+import type { Recalculation } from '../../../../functions/workbook/recalculate.ts';
+import { recalculate } from '../../../../functions/workbook/recalculate.ts';
 
 const root = join(import.meta.dirname, '../../../..');
 const template = (name = 'fleet-template.xlsx') =>

@@ -1,6 +1,6 @@
 import { strToU8, zipSync } from 'fflate';
-import { cellAddress } from '../../../../functions/hosts/workbook/engine/address.ts';
-import { buildXlsx, escapeXml } from '../workbook/build-xlsx.ts';
+import { cellAddress } from '../../../../functions/workbook/model/address.ts';
+import { buildXlsx, escapeXml } from '../../workbook/build-xlsx.ts';
 
 /** A number that looks thrown, the same for the same seed (linear congruence modulo 2^32, Numerical Recipes' constants). */
 export function dice(seed: number): () => number {

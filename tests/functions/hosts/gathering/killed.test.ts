@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { catalogueFunctions } from '../../../../functions/hosts/workbook/catalogue-functions.ts';
-import { recalculate } from '../../../../functions/hosts/workbook/recalculate.ts';
+import { catalogueFunctions } from '../../../../functions/workbook/catalogue-functions.ts';
+import { recalculate } from '../../../../functions/workbook/recalculate.ts';
 import { generateLogs } from './generated-logs.ts';
 
 const root = join(import.meta.dirname, '../../../..');

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { FileError } from '../../../../functions/hosts/workbook/file/file-error.ts';
+import { FileError } from '../../../../functions/workbook/file/file-error.ts';
 import { rowsOf } from '../../../../functions/hosts/gathering/read-log.ts';
 import { unitSystem } from '../../../../functions/runtime/unit-system.ts';
-import { buildXlsx } from '../workbook/build-xlsx.ts';
-import type { TestCell } from '../workbook/build-xlsx.ts';
+import { buildXlsx } from '../../workbook/build-xlsx.ts';
+import type { TestCell } from '../../workbook/build-xlsx.ts';
 
 const us = unitSystem('US');
 const ounceKg = 0.028349523125;

@@ -7,10 +7,10 @@ import { shownText } from '../../../../functions/hosts/page/worker/cell-text.ts'
 import {
   addNumberFormat,
   setCellStyles,
-} from '../../../../functions/hosts/workbook/file/add-number-format.ts';
-import { loadWorkbook } from '../../../../functions/hosts/workbook/file/load-workbook.ts';
-import { writeCells } from '../../../../functions/hosts/workbook/file/write-cells.ts';
-import { buildXlsx } from '../workbook/build-xlsx.ts';
+} from '../../../../functions/workbook/file/add-number-format.ts';
+import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
+import { writeCells } from '../../../../functions/workbook/file/write-cells.ts';
+import { buildXlsx } from '../../workbook/build-xlsx.ts';
 
 const sample = new Uint8Array(
   readFileSync(join(import.meta.dirname, '../../../../sample-workbooks/visit-log.xlsx')),

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { chartsOf } from '../../../../functions/hosts/page/worker/charts.ts';
 import { handOf } from '../../../../functions/hosts/page/worker/hand.ts';
 import { LogSession } from '../../../../functions/hosts/page/worker/log-session.ts';
-import { rememberedCalls } from '../../../../functions/hosts/workbook/remembered-calls.ts';
+import { rememberedCalls } from '../../../../functions/workbook/remembered-calls.ts';
 import { TableRow } from '../../../../functions/hosts/page/worker/table-row.ts';
 import { shownCells } from '../../../../functions/hosts/page/worker/view.ts';
 

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { LogSession } from '../../../../functions/hosts/page/worker/log-session.ts';
 import type { LogStep } from '../../../../functions/hosts/page/worker/log-steps.ts';
 import { sheetInfos } from '../../../../functions/hosts/page/worker/open-log.ts';
-import { parseAddress } from '../../../../functions/hosts/workbook/engine/address.ts';
-import { setColumnWidths } from '../../../../functions/hosts/workbook/file/set-column-widths.ts';
-import { buildXlsx } from '../workbook/build-xlsx.ts';
+import { parseAddress } from '../../../../functions/workbook/model/address.ts';
+import { setColumnWidths } from '../../../../functions/workbook/file/set-column-widths.ts';
+import { buildXlsx } from '../../workbook/build-xlsx.ts';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 

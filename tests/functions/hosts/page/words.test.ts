@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { Table } from '../../../../functions/hosts/workbook/engine/table.ts';
-import { Workbook } from '../../../../functions/hosts/workbook/engine/workbook.ts';
+import { Table } from '../../../../functions/workbook/model/table.ts';
+import { Workbook } from '../../../../functions/workbook/run/workbook.ts';
 import { enteredFormula, shownFormula, storedFormula } from '../../../../functions/hosts/page/spell.ts';
 import { Axis } from '../../../../functions/hosts/page/ui/axis.ts';
 import { formulaContext } from '../../../../functions/hosts/page/ui/formula-context.ts';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { quoteCommand, readGiven } from '../../../../functions/hosts/command-line/commands/quote.ts';
 import { Template } from '../../../../functions/hosts/quoting/template.ts';
-import { loadWorkbook } from '../../../../functions/hosts/workbook/file/load-workbook.ts';
+import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
 
 const log = join(import.meta.dirname, '../../../../sample-workbooks/visit-log.xlsx');
 let folder = '';

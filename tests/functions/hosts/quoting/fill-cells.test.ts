@@ -2,8 +2,8 @@ import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { cellKey, fillCells } from '../../../../functions/hosts/quoting/fill-cells.ts';
 import type { Filling } from '../../../../functions/hosts/quoting/fill-cells.ts';
-import { loadWorkbook } from '../../../../functions/hosts/workbook/file/load-workbook.ts';
-import { buildXlsx } from '../workbook/build-xlsx.ts';
+import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
+import { buildXlsx } from '../../workbook/build-xlsx.ts';
 
 const book = buildXlsx({
   sheets: [

@@ -5,10 +5,10 @@ import { call } from '../../../../functions/catalogue/call.ts';
 import type { Quote, QuoteRequest } from '../../../../functions/hosts/quoting/quote.ts';
 import { quoteFor } from '../../../../functions/hosts/quoting/quote.ts';
 import { Template } from '../../../../functions/hosts/quoting/template.ts';
-import { loadWorkbook } from '../../../../functions/hosts/workbook/file/load-workbook.ts';
+import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
 import { CalcError } from '../../../../src/errors.ts';
-import { buildXlsx } from '../workbook/build-xlsx.ts';
-import type { TestCell } from '../workbook/build-xlsx.ts';
+import { buildXlsx } from '../../workbook/build-xlsx.ts';
+import type { TestCell } from '../../workbook/build-xlsx.ts';
 
 const samples = join(import.meta.dirname, '../../../../sample-workbooks');
 const template = readFileSync(join(samples, 'repair-or-replace.xlsx'));

@@ -1,0 +1,46 @@
+import type { FormulaCell } from '../model/formula-cell.ts';
+
+/** Cells waiting to be worked out, lowest rank first (a binary heap). */
+export class RankQueue {
+  readonly #cells: FormulaCell[] = [];
+
+  /** The cells still waiting, in no particular order. */
+  get cells(): readonly FormulaCell[] {
+    return this.#cells;
+  }
+
+  add(cell: FormulaCell): void {
+    const cells = this.#cells;
+    let place = cells.length;
+    while (place > 0) {
+      const above = (place - 1) >> 1;
+      const other = cells[above] as FormulaCell;
+      if (other.rank <= cell.rank) break;
+      cells[place] = other;
+      place = above;
+    }
+    cells[place] = cell;
+  }
+
+  take(): FormulaCell | undefined {
+    const cells = this.#cells;
+    const [first] = cells;
+    const last = cells.pop();
+    if (last === undefined || cells.length === 0) return first;
+    let place = 0;
+    for (;;) {
+      let below = 2 * place + 1;
+      if (below >= cells.length) break;
+      if (below + 1 < cells.length && rankAt(cells, below + 1) < rankAt(cells, below)) below++;
+      if (rankAt(cells, below) >= last.rank) break;
+      cells[place] = cells[below] as FormulaCell;
+      place = below;
+    }
+    cells[place] = last;
+    return first;
+  }
+}
+
+function rankAt(cells: readonly FormulaCell[], place: number): number {
+  return (cells[place] as FormulaCell).rank;
+}
