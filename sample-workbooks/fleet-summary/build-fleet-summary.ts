@@ -1,9 +1,9 @@
 import { unitRegister } from '../../src/records/index.ts';
-import { fillTemplate } from '../../functions/hosts/gathering/fill/fill-template.ts';
-import { fleetFill } from '../../functions/hosts/gathering/fleet-fill.ts';
-import { Gathering } from '../../functions/hosts/gathering/gathering.ts';
-import { Judge } from '../../functions/hosts/gathering/judge.ts';
-import { rowsOf } from '../../functions/hosts/gathering/read-log.ts';
+import { fillTemplate } from '../../functions/office-work/fill/fill-template.ts';
+import { fleetFill } from '../../functions/office-work/gather/fleet-fill.ts';
+import { Gathering } from '../../functions/office-work/gather/gathering.ts';
+import { Judge } from '../../functions/office-work/gather/judge.ts';
+import { rowsOf } from '../../functions/office-work/gather/read-log.ts';
 import { unitSystem } from '../../functions/runtime/unit-system.ts';
 import { outfit } from '../visit-log/scenario/outfit.ts';
 import { recalculateSample } from '../writing/cached-values.ts';

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { quoteFor } from '../../functions/hosts/quoting/quote.ts';
+import { quoteFor } from '../../functions/office-work/quote/quote.ts';
 import { Calc } from './libreoffice.ts';
 import { compareWorkbook } from './libreoffice/compare-workbook.ts';
 import { poison } from './libreoffice/poison.ts';

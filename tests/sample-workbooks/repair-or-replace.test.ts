@@ -4,8 +4,8 @@ import { catalogueFunctions } from '../../functions/workbook/catalogue-functions
 import type { CellValue } from '../../functions/workbook/model/values.ts';
 import type { LoadedWorkbook } from '../../functions/workbook/file/load-workbook.ts';
 import { loadWorkbook } from '../../functions/workbook/file/load-workbook.ts';
-import { Template } from '../../functions/hosts/quoting/template.ts';
-import { fillCells } from '../../functions/hosts/quoting/fill-cells.ts';
+import { Template } from '../../functions/office-work/quote/template.ts';
+import { fillCells } from '../../functions/office-work/quote/fill-cells.ts';
 import { call } from '../../functions/catalogue/call.ts';
 import type { Outcome } from '../../functions/runtime/cells.ts';
 import { recalculate } from '../../functions/workbook/recalculate.ts';

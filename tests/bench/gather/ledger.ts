@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { DuckDBInstance } from '@duckdb/node-api';
-import { summarizeLedger } from '../../../functions/hosts/gathering/ledger/summarize-ledger.ts';
+import { registerFunctions } from '../../../functions/hosts/sql/duckdb/register.ts';
+import { summarizeLedger } from '../../../functions/office-work/ledger/summarize-ledger.ts';
 import { unitSystem } from '../../../functions/runtime/unit-system.ts';
 
 /** `npm run bench:ledger [ROWS]`: a ledger by unit, gas and month through DuckDB beside a plain loop over its lines. */
@@ -87,6 +88,7 @@ try {
         unitsWord: 'US',
         kind,
         target: join(folder, `summary-${kind}.csv`),
+        registerFunctions,
       }),
     );
     const same =

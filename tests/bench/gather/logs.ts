@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { catalogueFunctions } from '../../../functions/workbook/catalogue-functions.ts';
 import { loadWorkbook } from '../../../functions/workbook/file/load-workbook.ts';
 import { savedBytes } from '../../../functions/workbook/file/save-workbook.ts';
-import { generateLogs } from '../../functions/hosts/gathering/generated-logs.ts';
+import { generateLogs } from '../../functions/office-work/gather/generated-logs.ts';
 
 /**
  * `npm run bench:gather [LOGS] [SETS]`: the built command line over generated logs of three kinds, then the fleet workbook

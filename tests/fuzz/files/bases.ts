@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
-import { generateLogs } from '../../functions/hosts/gathering/generated-logs.ts';
+import { generateLogs } from '../../functions/office-work/gather/generated-logs.ts';
 import { buildXlsx, tableXml } from '../../functions/workbook/build-xlsx.ts';
 
 /** A sound file that cases are made from. */

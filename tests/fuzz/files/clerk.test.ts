@@ -20,7 +20,7 @@ import { gatherCommand } from '../../../functions/hosts/command-line/commands/ga
 import { ledgerCommand } from '../../../functions/hosts/command-line/commands/ledger.ts';
 import { quoteCommand } from '../../../functions/hosts/command-line/commands/quote.ts';
 import { recalcCommand } from '../../../functions/hosts/command-line/commands/recalc.ts';
-import { findLogFiles } from '../../../functions/hosts/gathering/log-files.ts';
+import { findLogFiles } from '../../../functions/office-work/gather/log-files.ts';
 import { openFile } from '../../../functions/workbook/file/open-file.ts';
 import { partFile, removeLeftParts } from '../../../functions/workbook/file/part-file.ts';
 import { saveFile } from '../../../functions/workbook/file/save-file.ts';

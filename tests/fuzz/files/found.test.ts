@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { rowsOf } from '../../../functions/hosts/gathering/read-log.ts';
+import { rowsOf } from '../../../functions/office-work/gather/read-log.ts';
 import { noCustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
 import { FileError } from '../../../functions/workbook/file/file-error.ts';
 import { writeCells } from '../../../functions/workbook/file/write-cells.ts';

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strToU8 } from 'fflate';
-import { generateLogs } from '../../functions/hosts/gathering/generated-logs.ts';
+import { generateLogs } from '../../functions/office-work/gather/generated-logs.ts';
 import { buildXlsx, tableXml } from '../../functions/workbook/build-xlsx.ts';
 import type { TestCell } from '../../functions/workbook/build-xlsx.ts';
 

@@ -1,10 +1,11 @@
 import { access, rename } from 'node:fs/promises';
 import { extname } from 'node:path';
 import { unitSystem } from '../../../runtime/unit-system.ts';
-import type { LedgerSummary } from '../../gathering/ledger/summarize-ledger.ts';
-import { summarizeLedger } from '../../gathering/ledger/summarize-ledger.ts';
+import type { LedgerSummary } from '../../../office-work/ledger/summarize-ledger.ts';
+import { summarizeLedger } from '../../../office-work/ledger/summarize-ledger.ts';
 import { dropPartFile, partFile, removeLeftParts } from '../../../workbook/file/part-file.ts';
 import { finalTarget } from '../../../workbook/file/save-file.ts';
+import { registerFunctions } from '../../sql/duckdb/register.ts';
 import type { Command } from '../command.ts';
 import { readFileWords } from '../file-words.ts';
 import { oneOf } from '../one-of.ts';
@@ -46,6 +47,7 @@ the same are named, and the first one counts. Needs DuckDB, an optional package:
         unitsWord,
         kind,
         target: part,
+        registerFunctions,
       });
       await rename(part, target.path);
       tell(summary, output, unitsWord === 'SI' ? 'g' : 'oz');

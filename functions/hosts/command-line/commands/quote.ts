@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { dayOfDate } from '../../../runtime/dates.ts';
-import type { GivenFigure } from '../../quoting/fill-template.ts';
-import type { Quote, QuotedChoice } from '../../quoting/quote.ts';
-import { quoteFor } from '../../quoting/quote.ts';
+import type { GivenFigure } from '../../../office-work/quote/fill-template.ts';
+import type { Quote, QuotedChoice } from '../../../office-work/quote/quote.ts';
+import { quoteFor } from '../../../office-work/quote/quote.ts';
 import { aboutFile } from '../../../workbook/file/about-file.ts';
 import { FileError } from '../../../workbook/file/file-error.ts';
 import { openFile } from '../../../workbook/file/open-file.ts';

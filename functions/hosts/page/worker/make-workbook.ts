@@ -1,12 +1,12 @@
 import { unitRegister } from '../../../../src/records/index.ts';
 import { dayOfDate } from '../../../runtime/dates.ts';
 import { unitSystem } from '../../../runtime/unit-system.ts';
-import { fillTemplate } from '../../gathering/fill/fill-template.ts';
-import { fleetFill } from '../../gathering/fleet-fill.ts';
-import { gatherContents } from '../../gathering/gather-contents.ts';
-import { gatheredText } from '../../gathering/gathered-text.ts';
-import { Judge } from '../../gathering/judge.ts';
-import { quoteFor } from '../../quoting/quote.ts';
+import { fillTemplate } from '../../../office-work/fill/fill-template.ts';
+import { fleetFill } from '../../../office-work/gather/fleet-fill.ts';
+import { gatherContents } from '../../../office-work/gather/gather-contents.ts';
+import { gatheredText } from '../../../office-work/gather/gathered-text.ts';
+import { Judge } from '../../../office-work/gather/judge.ts';
+import { quoteFor } from '../../../office-work/quote/quote.ts';
 import { FileError } from '../../../workbook/file/file-error.ts';
 import type { MadeWorkbook, NamedFile } from '../protocol.ts';
 

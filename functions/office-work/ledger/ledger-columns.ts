@@ -1,9 +1,9 @@
-import { matchHeadings, visitLog } from '../../../../src/records/index.ts';
-import type { MatchedColumn } from '../../../../src/records/index.ts';
-import { toSi } from '../../../../src/units/conversion.ts';
-import type { UnitSystem } from '../../../runtime/unit-system.ts';
-import { wrongUnit } from '../record-sheet.ts';
-import { FileError } from '../../../workbook/file/file-error.ts';
+import { matchHeadings, visitLog } from '../../../src/records/index.ts';
+import type { MatchedColumn } from '../../../src/records/index.ts';
+import { toSi } from '../../../src/units/conversion.ts';
+import type { UnitSystem } from '../../runtime/unit-system.ts';
+import { wrongUnit } from '../gather/record-sheet.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 
 /** What a summary needs of a ledger; the others may be missing. */
 const needed = ['unit_id', 'date_time', 'added'] as const;

@@ -1,10 +1,10 @@
-import { cellAddress, columnLetters, columnLimit } from '../../../workbook/model/address.ts';
-import { FileError } from '../../../workbook/file/file-error.ts';
-import { usualLimits } from '../../../workbook/file/limits.ts';
-import { readPart, readRelationships, workbookPart } from '../../../workbook/file/package-parts.ts';
-import { openContainer } from '../../../workbook/file/recognize.ts';
-import { readTablePart } from '../../../workbook/file/table-part.ts';
-import { readWorkbookPart } from '../../../workbook/file/workbook-part.ts';
+import { cellAddress, columnLetters, columnLimit } from '../../workbook/model/address.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
+import { usualLimits } from '../../workbook/file/limits.ts';
+import { readPart, readRelationships, workbookPart } from '../../workbook/file/package-parts.ts';
+import { openContainer } from '../../workbook/file/recognize.ts';
+import { readTablePart } from '../../workbook/file/table-part.ts';
+import { readWorkbookPart } from '../../workbook/file/workbook-part.ts';
 import { titled, withoutSeries } from './chart-text.ts';
 import type { Extension } from './extend-ranges.ts';
 import { extendReferences, extendRules } from './extend-ranges.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { FileError } from '../../../../functions/workbook/file/file-error.ts';
-import { rowsOf } from '../../../../functions/hosts/gathering/read-log.ts';
+import { rowsOf } from '../../../../functions/office-work/gather/read-log.ts';
 import { unitSystem } from '../../../../functions/runtime/unit-system.ts';
 import { buildXlsx } from '../../workbook/build-xlsx.ts';
 import type { TestCell } from '../../workbook/build-xlsx.ts';

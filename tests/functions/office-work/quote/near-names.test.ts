@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nearNames } from '../../../../functions/hosts/quoting/near-names.ts';
+import { nearNames } from '../../../../functions/office-work/quote/near-names.ts';
 
 /** Definition: fewest edits first, letters and numbers only, leading zeros dropped. */
 test('names that were meant come first', () => {

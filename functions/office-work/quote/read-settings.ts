@@ -1,5 +1,5 @@
 import { isBlank } from '../../runtime/cells.ts';
-import type { SheetValues } from '../gathering/sheet-values.ts';
+import type { SheetValues } from '../gather/sheet-values.ts';
 import { parseAddress } from '../../workbook/model/address.ts';
 import { usualLimits } from '../../workbook/file/limits.ts';
 import { readPart, workbookPart } from '../../workbook/file/package-parts.ts';

@@ -1,9 +1,8 @@
+import type * as DuckDb from '@duckdb/node-api';
 import type { DuckDBConnection } from '@duckdb/node-api';
-import { findRefrigerant } from '../../../../src/refrigerants/index.ts';
-import { CalcError } from '../../../../src/errors.ts';
-import { registerFunctions } from '../../sql/duckdb/register.ts';
-import type { Api } from '../../sql/duckdb/results.ts';
-import { FileError } from '../../../workbook/file/file-error.ts';
+import { findRefrigerant } from '../../../src/refrigerants/index.ts';
+import { CalcError } from '../../../src/errors.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 import type { LedgerUnits } from './ledger-columns.ts';
 import { ledgerColumns, literal } from './ledger-columns.ts';
 import { byMonth, byUnit } from './summary-queries.ts';
@@ -30,6 +29,7 @@ const told = 20;
  * Sums up a ledger of any size from CSV or Parquet into a CSV or Parquet file: the rows never are in this program's memory.
  * Rows count once by unit, visit and set, as when logs are gathered.
  *
+ * @param registerFunctions - brings our functions into the engine that the rows go through
  * @param target - written whole; the caller moves it to its place
  */
 export async function summarizeLedger(given: {
@@ -38,12 +38,13 @@ export async function summarizeLedger(given: {
   readonly unitsWord: 'US' | 'SI';
   readonly kind: SummaryKind;
   readonly target: string;
+  readonly registerFunctions: (connection: DuckDBConnection) => Promise<void>;
 }): Promise<LedgerSummary> {
   const { DuckDBInstance } = await importDuckDb();
   const instance = await DuckDBInstance.create(':memory:');
   const connection = await instance.connect();
   try {
-    await registerFunctions(connection);
+    await given.registerFunctions(connection);
     return await summarize(connection, given);
   } finally {
     connection.closeSync();
@@ -51,7 +52,7 @@ export async function summarizeLedger(given: {
   }
 }
 
-async function importDuckDb(): Promise<Api> {
+async function importDuckDb(): Promise<typeof DuckDb> {
   try {
     return await import('@duckdb/node-api');
   } catch {

@@ -4,7 +4,7 @@ import { CellError } from '../../workbook/model/values.ts';
 import { loadWorkbook } from '../../workbook/file/load-workbook.ts';
 import { recalculate } from '../../workbook/recalculate.ts';
 import { unitSystem } from '../../runtime/unit-system.ts';
-import { readValues } from '../gathering/read-values.ts';
+import { readValues } from '../gather/read-values.ts';
 import { fillCells } from './fill-cells.ts';
 import type { GivenFigure } from './fill-template.ts';
 import { fillTemplate } from './fill-template.ts';

@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { visitLog } from '../../../../src/records/index.ts';
-import { gatherLogs } from '../../../../functions/hosts/gathering/gather-logs.ts';
-import type { GatheredLogs } from '../../../../functions/hosts/gathering/gather-logs.ts';
-import { findLogFiles } from '../../../../functions/hosts/gathering/log-files.ts';
+import { gatherLogs } from '../../../../functions/office-work/gather/gather-logs.ts';
+import type { GatheredLogs } from '../../../../functions/office-work/gather/gather-logs.ts';
+import { findLogFiles } from '../../../../functions/office-work/gather/log-files.ts';
 import { unitSystem } from '../../../../functions/runtime/unit-system.ts';
 import { generateLogs } from './generated-logs.ts';
 

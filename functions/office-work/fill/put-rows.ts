@@ -1,4 +1,4 @@
-import { columnLetters } from '../../../workbook/model/address.ts';
+import { columnLetters } from '../../workbook/model/address.ts';
 import { cellXml, formulaXml } from './cell-xml.ts';
 import { formulaForRow, modelRow } from './model-row.ts';
 import type { ModelCell } from './model-row.ts';

@@ -1,7 +1,7 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import { cellKey, fillCells } from '../../../../functions/hosts/quoting/fill-cells.ts';
-import type { Filling } from '../../../../functions/hosts/quoting/fill-cells.ts';
+import { cellKey, fillCells } from '../../../../functions/office-work/quote/fill-cells.ts';
+import type { Filling } from '../../../../functions/office-work/quote/fill-cells.ts';
 import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
 import { buildXlsx } from '../../workbook/build-xlsx.ts';
 

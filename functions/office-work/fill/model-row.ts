@@ -1,4 +1,4 @@
-import { FileError } from '../../../workbook/file/file-error.ts';
+import { FileError } from '../../workbook/file/file-error.ts';
 
 /** A cell of the template that others are made like. */
 export interface ModelCell {

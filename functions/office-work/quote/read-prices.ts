@@ -3,7 +3,7 @@ import type { RecordRow } from '../../../src/records/index.ts';
 import { readRow } from '../../catalogue/records/read-table.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import { isBlank } from '../../runtime/cells.ts';
-import type { SheetValues } from '../gathering/sheet-values.ts';
+import type { SheetValues } from '../gather/sheet-values.ts';
 
 /** A price that holds on the day of the quote. */
 export interface Price {

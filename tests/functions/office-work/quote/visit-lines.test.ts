@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { visitLines } from '../../../../functions/hosts/quoting/visit-lines.ts';
+import { visitLines } from '../../../../functions/office-work/quote/visit-lines.ts';
 import { unitHistory } from '../../../../src/records/index.ts';
 import type { RecordRow } from '../../../../src/records/index.ts';
 

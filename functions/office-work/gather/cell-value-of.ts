@@ -3,7 +3,7 @@ import type { Field, RecordRow } from '../../../src/records/index.ts';
 import { fromSi } from '../../../src/units/conversion.ts';
 import { serialOfDay } from '../../runtime/dates.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
-import type { FillValue } from './fill/template-fill.ts';
+import type { FillValue } from '../fill/template-fill.ts';
 
 /** Conversion there and back leaves crumbs in the last digits; a reading never has that many. */
 const digits = 11;

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { quoteCommand, readGiven } from '../../../../functions/hosts/command-line/commands/quote.ts';
-import { Template } from '../../../../functions/hosts/quoting/template.ts';
+import { Template } from '../../../../functions/office-work/quote/template.ts';
 import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
 
 const log = join(import.meta.dirname, '../../../../sample-workbooks/visit-log.xlsx');

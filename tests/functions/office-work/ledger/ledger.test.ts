@@ -2,11 +2,12 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { summarizeLedger } from '../../../../functions/hosts/gathering/ledger/summarize-ledger.ts';
+import { registerFunctions } from '../../../../functions/hosts/sql/duckdb/register.ts';
+import { summarizeLedger } from '../../../../functions/office-work/ledger/summarize-ledger.ts';
 import type {
   LedgerSummary,
   SummaryKind,
-} from '../../../../functions/hosts/gathering/ledger/summarize-ledger.ts';
+} from '../../../../functions/office-work/ledger/summarize-ledger.ts';
 import { unitSystem } from '../../../../functions/runtime/unit-system.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'ouncewise-ledger-'));
@@ -28,6 +29,7 @@ async function summary(
     unitsWord: 'US',
     kind,
     target,
+    registerFunctions,
   });
   const [, ...rows] = readFileSync(target, 'utf8').trimEnd().split('\n');
   return { ...result, rows: rows.map((line) => line.split(',')) };

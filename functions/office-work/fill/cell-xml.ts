@@ -1,4 +1,4 @@
-import { encodeText } from '../../../workbook/file/xml-reader.ts';
+import { encodeText } from '../../workbook/file/xml-reader.ts';
 import type { FillValue } from './template-fill.ts';
 
 /** Longest text of a cell in every spreadsheet program. */

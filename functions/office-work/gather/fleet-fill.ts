@@ -10,7 +10,7 @@ import { renderPhrase } from '../../runtime/render.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import { cellOf } from './cell-of.ts';
 import { cellValueOf } from './cell-value-of.ts';
-import type { FillValue, TemplateFill } from './fill/template-fill.ts';
+import type { FillValue, TemplateFill } from '../fill/template-fill.ts';
 import type { GatheredRow } from './gathered-row.ts';
 import type { Conflict, Gathering } from './gathering.ts';
 import type { Judge } from './judge.ts';
