@@ -6,5 +6,5 @@ import './apps-script/build.ts';
 import './onlyoffice/build.ts';
 import './libreoffice/build.ts';
 import './sql/build.ts';
-import './guide/build.ts';
-import './guides/build.ts';
+import '../handbook/function-guide/build.ts';
+import '../handbook/guides/build.ts';

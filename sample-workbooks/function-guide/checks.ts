@@ -1,4 +1,4 @@
-import { isErrorSpelling } from '../../functions/hosts/guide/agreement.ts';
+import { isErrorSpelling } from '../../functions/handbook/function-guide/agreement.ts';
 import type { Example, Returns } from '../../functions/runtime/define.ts';
 
 /** One figure, text or error that an example promises, and the formula that compares the cell with it. */

@@ -1,5 +1,5 @@
-import { exampleFormula } from '../../functions/hosts/guide/example-formula.ts';
-import { signature } from '../../functions/hosts/guide/function-section.ts';
+import { exampleFormula } from '../../functions/handbook/function-guide/example-formula.ts';
+import { signature } from '../../functions/handbook/function-guide/function-section.ts';
 import { spell } from '../../functions/hosts/office/spell.ts';
 import type { RegisteredFunction } from '../../functions/runtime/registry.ts';
 import type { Family } from '../../functions/runtime/families.ts';

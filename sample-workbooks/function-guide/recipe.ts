@@ -1,5 +1,5 @@
 import { catalogue } from '../../functions/catalogue/index.ts';
-import { cautions } from '../../functions/hosts/guide/cautions.ts';
+import { cautions } from '../../functions/handbook/cautions.ts';
 import type { RegisteredFunction } from '../../functions/runtime/registry.ts';
 import type { Family } from '../../functions/runtime/families.ts';
 import { families } from '../../functions/runtime/families.ts';

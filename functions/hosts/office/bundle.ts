@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { CalcError } from '../../../src/errors.ts';
 import type { RegisteredFunction } from '../../runtime/registry.ts';
-import { emitGuide } from '../guide/emit.ts';
+import { emitGuide } from '../../handbook/function-guide/emit.ts';
 import { emitFunctionsJson } from './emit.ts';
 import { drawIcon, iconSizes } from './icon.ts';
 import { fillTemplate } from './template.ts';

@@ -1,7 +1,7 @@
 import { describeParameter } from '../../runtime/describe.ts';
 import type { Parameter } from '../../runtime/define.ts';
 import type { RegisteredFunction } from '../../runtime/registry.ts';
-import { guideLink } from '../guide/links.ts';
+import { guideLink } from '../../handbook/function-guide/links.ts';
 import { fit, longestDescription, longestParameterDescription } from './limits.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { escapeMarkup } from '../guide/markup.ts';
+import { escapeMarkup } from '../../handbook/markup.ts';
 
 /** A hand-written XML or HTML template with {words} replaced, escaped. A word without a value is a mistake. */
 export function fillTemplate(template: string, words: Readonly<Record<string, string>>): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { agrees } from '../../../functions/hosts/guide/agreement.ts';
+import { agrees } from '../../../functions/handbook/function-guide/agreement.ts';
 import { call } from '../../../functions/catalogue/call.ts';
 import { catalogue } from '../../../functions/catalogue/index.ts';
 

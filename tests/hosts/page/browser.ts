@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { catalogue } from '../../../functions/catalogue/index.ts';
-import { emitGuide } from '../../../functions/hosts/guide/emit.ts';
+import { emitGuide } from '../../../functions/handbook/function-guide/emit.ts';
 import { servePage } from '../../../functions/hosts/page/server/serve.ts';
 import type { PageServer } from '../../../functions/hosts/page/server/serve.ts';
 

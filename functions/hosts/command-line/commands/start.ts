@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { catalogue } from '../../../catalogue/index.ts';
-import { emitGuide } from '../../guide/emit.ts';
+import { emitGuide } from '../../../handbook/function-guide/emit.ts';
 import { servePage } from '../../page/server/serve.ts';
 import type { Command } from '../command.ts';
 import { packageRoot } from '../package-root.ts';

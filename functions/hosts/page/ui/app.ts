@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
-import { cautions } from '../../guide/cautions.ts';
+import { cautions } from '../../../handbook/cautions.ts';
 import { columnLetters, parseArea } from '../../../workbook/model/address.ts';
 import type { Gaze, LogInfo, Spot, View } from '../protocol.ts';
 import { CellLooks } from './cell-looks.ts';

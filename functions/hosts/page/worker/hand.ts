@@ -1,4 +1,4 @@
-import { cautions } from '../../guide/cautions.ts';
+import { cautions } from '../../../handbook/cautions.ts';
 import type { Gate, Hand } from '../protocol.ts';
 import type { TableRow } from './table-row.ts';
 import { CellError, describeError } from '../../../workbook/model/values.ts';

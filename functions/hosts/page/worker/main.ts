@@ -3,7 +3,7 @@
 import { CalcError } from '../../../../src/errors.ts';
 import { catalogue } from '../../../catalogue/index.ts';
 import { describeParameter } from '../../../runtime/describe.ts';
-import { guideLink } from '../../guide/links.ts';
+import { guideLink } from '../../../handbook/function-guide/links.ts';
 import { FileError } from '../../../workbook/file/file-error.ts';
 import type { CallName, Calls, Gaze, LogInfo, View } from '../protocol.ts';
 import { namespace } from '../spell.ts';

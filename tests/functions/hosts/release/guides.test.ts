@@ -2,8 +2,8 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { commands } from '../../../../functions/hosts/command-line/commands/index.ts';
-import type { Reader } from '../../../../functions/hosts/guides/render.ts';
-import { readers, renderGuides } from '../../../../functions/hosts/guides/render.ts';
+import type { Reader } from '../../../../functions/handbook/guides/render.ts';
+import { readers, renderGuides } from '../../../../functions/handbook/guides/render.ts';
 
 const source = join(import.meta.dirname, '../../../../manifest/guides');
 const texts = Object.fromEntries(

@@ -7,8 +7,8 @@ import { textOfDay } from '../../runtime/dates.ts';
 import type { Example } from '../../runtime/define.ts';
 import type { RegisteredFunction } from '../../runtime/registry.ts';
 import { unitSystem } from '../../runtime/unit-system.ts';
-import type { Html } from './markup.ts';
-import { html, table } from './markup.ts';
+import type { Html } from '../markup.ts';
+import { html, table } from '../markup.ts';
 
 /** Days between the start of a sheet's calendar and 1970-01-01. */
 const sheetEpoch = 25_569;

@@ -2,11 +2,11 @@ import { detailsOf } from '../../runtime/describe.ts';
 import type { Example, Parameter } from '../../runtime/define.ts';
 import type { RegisteredFunction } from '../../runtime/registry.ts';
 import { quantities } from '../../../src/units/quantities.ts';
-import { spell } from '../office/spell.ts';
 import { exampleFormula } from './example-formula.ts';
 import { exampleResult } from './example-result.ts';
-import type { Html } from './markup.ts';
-import { html, table } from './markup.ts';
+import type { Html } from '../markup.ts';
+import { html, table } from '../markup.ts';
+import { spell } from './spell.ts';
 
 /** Everything there is to know about one function. */
 export function functionSection(declaration: RegisteredFunction): Html {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { agrees } from '../../../../functions/hosts/guide/agreement.ts';
+import { agrees } from '../../../../functions/handbook/function-guide/agreement.ts';
 import { HostError } from '../../../../functions/runtime/index.ts';
 import { CalcError } from '../../../../src/errors.ts';
 

@@ -1,9 +1,9 @@
 import { SaxesParser } from 'saxes';
 import { describe, expect, it } from 'vitest';
-import { emitGuide } from '../../../../functions/hosts/guide/emit.ts';
-import { exampleFormula } from '../../../../functions/hosts/guide/example-formula.ts';
-import { guideLink } from '../../../../functions/hosts/guide/links.ts';
-import { html } from '../../../../functions/hosts/guide/markup.ts';
+import { emitGuide } from '../../../../functions/handbook/function-guide/emit.ts';
+import { exampleFormula } from '../../../../functions/handbook/function-guide/example-formula.ts';
+import { guideLink } from '../../../../functions/handbook/function-guide/links.ts';
+import { html } from '../../../../functions/handbook/markup.ts';
 import { spell } from '../../../../functions/hosts/office/spell.ts';
 import { catalogue } from '../../../../functions/catalogue/index.ts';
 

@@ -1,6 +1,6 @@
-import { cautions } from './cautions.ts';
-import type { Html } from './markup.ts';
-import { html } from './markup.ts';
+import { cautions } from '../cautions.ts';
+import type { Html } from '../markup.ts';
+import { html } from '../markup.ts';
 
 /** A whole page of the guide: one frame, no script, nothing fetched from elsewhere. */
 export function page(options: {

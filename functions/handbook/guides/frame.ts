@@ -1,4 +1,4 @@
-import { html } from '../guide/markup.ts';
+import { html } from '../markup.ts';
 
 export interface Framed {
   readonly title: string;

@@ -1,14 +1,14 @@
 import type { RegisteredFunction } from '../../runtime/registry.ts';
 import type { Family } from '../../runtime/families.ts';
 import { families } from '../../runtime/families.ts';
-import { cautions } from './cautions.ts';
+import { cautions } from '../cautions.ts';
 import { functionSection } from './function-section.ts';
-import { installPages } from './install/index.ts';
+import { installPages } from '../install/index.ts';
 import { familyPage, guideLink } from './links.ts';
-import type { Html } from './markup.ts';
-import { html } from './markup.ts';
+import type { Html } from '../markup.ts';
+import { html } from '../markup.ts';
 import { page } from './page.ts';
-import { styleSheet } from './style.ts';
+import { styleSheet } from '../style.ts';
 import { valuesBody } from './values-page.ts';
 
 /** The function guide: file name → text. Works from a folder without network, and on paper. */

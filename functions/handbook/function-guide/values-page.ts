@@ -1,6 +1,6 @@
 import { quantities } from '../../../src/units/quantities.ts';
-import type { Html } from './markup.ts';
-import { html, table } from './markup.ts';
+import type { Html } from '../markup.ts';
+import { html, table } from '../markup.ts';
 
 /** What every function does alike: units, blanks, ranges, elevation, errors. */
 export function valuesBody(): Html {

@@ -1,6 +1,6 @@
 import { Marked } from 'marked';
-import { escapeMarkup } from '../guide/markup.ts';
-import { styleSheet } from '../guide/style.ts';
+import { escapeMarkup } from '../markup.ts';
+import { styleSheet } from '../style.ts';
 import { frame } from './frame.ts';
 
 /** Who a guide is for; also the names of the files in manifest/guides. */
