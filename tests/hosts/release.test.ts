@@ -16,7 +16,7 @@ import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { kits } from '../../functions/hosts/release/kits.ts';
+import { kits } from '../../functions/release/kits.ts';
 
 const root = join(import.meta.dirname, '../..');
 const run = promisify(execFile);

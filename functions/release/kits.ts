@@ -1,5 +1,5 @@
-import type { Html } from '../../handbook/markup.ts';
-import { commands, html } from '../../handbook/markup.ts';
+import type { Html } from '../handbook/markup.ts';
+import { commands, html } from '../handbook/markup.ts';
 
 /** One zip of the release. */
 export interface Kit {

@@ -5,9 +5,9 @@ import {
   provenanceOf,
   provenanceRules,
   provenanceText,
-} from '../../../../functions/hosts/release/provenance.ts';
+} from '../../../functions/release/provenance.ts';
 
-const root = join(import.meta.dirname, '../../../..');
+const root = join(import.meta.dirname, '../../..');
 const notices = readFileSync(join(root, 'NOTICES.md'), 'utf8');
 const rules = provenanceRules(notices);
 const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {

@@ -2,19 +2,19 @@ import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { provenance } from '../../../src/data/provenance.ts';
-import { html, table } from '../../handbook/markup.ts';
-import { styleSheet } from '../../handbook/style.ts';
-import { frame } from '../../handbook/guides/frame.ts';
+import { provenance } from '../../src/data/provenance.ts';
+import { html, table } from '../handbook/markup.ts';
+import { styleSheet } from '../handbook/style.ts';
+import { frame } from '../handbook/guides/frame.ts';
 import { kitFiles } from './contents.ts';
 import { kits } from './kits.ts';
 import { provenanceText } from './provenance.ts';
 import { billOfMaterials } from './sbom.ts';
-import { bundledLibraries, notPermissive, shippedPackages } from '../../bundling/shipped-packages.js';
+import { bundledLibraries, notPermissive, shippedPackages } from '../bundling/shipped-packages.js';
 import { zipFolder } from './zip.ts';
 
 /** `npm run release`: dist/release out of what `npm run build` has made. Equal sources give equal bytes. */
-const root = join(import.meta.dirname, '../../..');
+const root = join(import.meta.dirname, '../..');
 const folder = join(root, 'dist/release');
 const product = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
   name: string;

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { ShippedPackage } from '../../bundling/shipped-packages.js';
+import type { ShippedPackage } from '../bundling/shipped-packages.js';
 
 export interface Product {
   readonly name: string;

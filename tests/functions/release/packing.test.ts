@@ -3,13 +3,13 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { packedPaths } from '../../../../functions/hosts/release/contents.ts';
-import { billOfMaterials } from '../../../../functions/hosts/release/sbom.ts';
-import { bundledLibraries, shippedPackages } from '../../../../functions/bundling/shipped-packages.js';
-import { textFile, zipFolder } from '../../../../functions/hosts/release/zip.ts';
-import { provenance } from '../../../../src/data/provenance.ts';
+import { packedPaths } from '../../../functions/release/contents.ts';
+import { billOfMaterials } from '../../../functions/release/sbom.ts';
+import { bundledLibraries, shippedPackages } from '../../../functions/bundling/shipped-packages.js';
+import { textFile, zipFolder } from '../../../functions/release/zip.ts';
+import { provenance } from '../../../src/data/provenance.ts';
 
-const root = join(import.meta.dirname, '../../../..');
+const root = join(import.meta.dirname, '../../..');
 
 describe('what npm packs', () => {
   const folder = mkdtempSync(join(tmpdir(), 'ouncewise-packing-'));

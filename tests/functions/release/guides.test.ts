@@ -1,11 +1,11 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { commands } from '../../../../functions/hosts/command-line/commands/index.ts';
-import type { Reader } from '../../../../functions/handbook/guides/render.ts';
-import { readers, renderGuides } from '../../../../functions/handbook/guides/render.ts';
+import { commands } from '../../../functions/hosts/command-line/commands/index.ts';
+import type { Reader } from '../../../functions/handbook/guides/render.ts';
+import { readers, renderGuides } from '../../../functions/handbook/guides/render.ts';
 
-const source = join(import.meta.dirname, '../../../../manifest/guides');
+const source = join(import.meta.dirname, '../../../manifest/guides');
 const texts = Object.fromEntries(
   readers.map((reader) => [reader, readFileSync(join(source, `${reader}.md`), 'utf8')]),
 ) as Record<Reader, string>;
