@@ -1,5 +1,12 @@
 import type { Place } from '../formula/compiled-formula.ts';
-import { dateOf, daysInMonth, lastSerial, serialOf, serialOfMoment, weekdayOf } from '../model/serial-date.ts';
+import {
+  dateOf,
+  daysInMonth,
+  lastSerial,
+  serialOf,
+  serialOfMoment,
+  weekdayOf,
+} from '../model/serial-date.ts';
 import { parseDate, parseNumber, parseTime } from '../model/text-number.ts';
 import type { Operand } from '../model/operand.ts';
 import type { CellValue } from '../model/values.ts';

@@ -47,7 +47,7 @@ describe('what npm packs', () => {
     'dist/release/ouncewise.zip',
     'dist/sql/definitions-inline.sql',
     'dist/visit-log.xlsx',
-    'functions/hosts/build.ts',
+    'functions/release/build-dist.ts',
     'node_modules/mathjs/index.js',
     'output/fleet.xlsx',
     'package-lock.json',

@@ -1,11 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import {
-  provenanceOf,
-  provenanceRules,
-  provenanceText,
-} from '../../../functions/release/provenance.ts';
+import { provenanceOf, provenanceRules, provenanceText } from '../../../functions/release/provenance.ts';
 
 const root = join(import.meta.dirname, '../../..');
 const notices = readFileSync(join(root, 'NOTICES.md'), 'utf8');

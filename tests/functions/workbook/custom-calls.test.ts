@@ -1,8 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type {
-  CustomArgument,
-  CustomFunctions,
-} from '../../../functions/workbook/model/custom-functions.ts';
+import type { CustomArgument, CustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
 import { CellError } from '../../../functions/workbook/model/values.ts';
 import type { CellValue } from '../../../functions/workbook/model/values.ts';
 import { TestSheet } from './sheet-of.ts';

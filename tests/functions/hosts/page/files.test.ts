@@ -4,10 +4,7 @@ import { strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { LogSession } from '../../../../functions/hosts/page/worker/log-session.ts';
 import { shownText } from '../../../../functions/hosts/page/worker/cell-text.ts';
-import {
-  addNumberFormat,
-  setCellStyles,
-} from '../../../../functions/workbook/file/add-number-format.ts';
+import { addNumberFormat, setCellStyles } from '../../../../functions/workbook/file/add-number-format.ts';
 import { loadWorkbook } from '../../../../functions/workbook/file/load-workbook.ts';
 import { writeCells } from '../../../../functions/workbook/file/write-cells.ts';
 import { buildXlsx } from '../../workbook/build-xlsx.ts';

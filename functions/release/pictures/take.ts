@@ -4,7 +4,7 @@ import { takePagePictures } from './page-pictures.ts';
 import { takeSheetPictures } from './sheet-pictures.ts';
 
 /** `npm run pictures`: the pictures of the guides, from the page in Chromium and from the workbooks in LibreOffice. */
-const root = join(import.meta.dirname, '../../../..');
+const root = join(import.meta.dirname, '../../..');
 const folder = join(root, 'manifest/guides/pictures');
 mkdirSync(folder, { recursive: true });
 const [only] = process.argv.slice(2);

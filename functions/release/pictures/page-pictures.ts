@@ -2,7 +2,7 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
-import { servePage } from '../../../hosts/page/server/serve.ts';
+import { servePage } from '../../hosts/page/server/serve.ts';
 
 const chromiumPath = process.env.OUNCEWISE_CHROMIUM ?? '/usr/bin/chromium';
 
