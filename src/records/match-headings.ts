@@ -1,6 +1,7 @@
 import { findUnit } from '../units/conversion.ts';
 import type { Unit } from '../units/quantities.ts';
 import type { Field, RecordTable } from './field.ts';
+import type { HeadingProblem } from './heading-problem.ts';
 
 /** A column of a sheet that holds a declared field. */
 export interface MatchedColumn {
@@ -15,7 +16,7 @@ export interface MatchedHeadings {
   /** Headings that mean no field: they are left alone. */
   readonly unknown: readonly string[];
   /** Headings of a field that an earlier column holds already, or with a unit that does not fit. */
-  readonly problems: readonly string[];
+  readonly problems: readonly HeadingProblem[];
 }
 
 export function foldHeading(text: string): string {
@@ -82,7 +83,7 @@ function statedByAlias(field: Field, heading: string): Unit | undefined {
 export function matchHeadings(table: RecordTable, headings: readonly string[]): MatchedHeadings {
   const columns: MatchedColumn[] = [];
   const unknown: string[] = [];
-  const problems: string[] = [];
+  const problems: HeadingProblem[] = [];
   const taken = new Map<Field, string>();
   headings.forEach((heading, index) => {
     if (heading.trim() === '') return;
@@ -92,14 +93,25 @@ export function matchHeadings(table: RecordTable, headings: readonly string[]): 
       return;
     }
     const { field, unit, wrongUnit } = meaning;
-    const earlier = taken.get(field);
-    if (earlier !== undefined) problems.push(`"${heading}" and "${earlier}" both mean ${field.heading}`);
-    else if (wrongUnit !== undefined)
-      problems.push(`"${heading}": ${wrongUnit} is no unit for ${field.heading}`);
+    const earlierHeading = taken.get(field);
+    if (earlierHeading !== undefined) problems.push({ kind: 'repeated', heading, field, earlierHeading });
+    else if (wrongUnit !== undefined) problems.push({ kind: 'wrong-unit', heading, field, unit: wrongUnit });
     else {
       taken.set(field, heading);
       columns.push({ index, field, unit });
     }
   });
   return { columns, unknown, problems };
+}
+
+/** Fields of a table, by name, that no column holds: the headings under which they were looked for. */
+export function missingHeadings(
+  table: RecordTable,
+  columns: readonly MatchedColumn[],
+  needed: readonly string[],
+): string[] {
+  const present = new Set(columns.map(({ field }) => field.name));
+  return needed
+    .filter((name) => !present.has(name))
+    .map((name) => table.fields.find((field) => field.name === name)?.heading ?? name);
 }

@@ -1,12 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { foldHeading, matchHeadings, unitRegister, visitLog } from '../../src/records/index.ts';
+import {
+  foldHeading,
+  headingProblemText,
+  matchHeadings,
+  missingHeadings,
+  unitRegister,
+  visitLog,
+} from '../../src/records/index.ts';
 
 /* A heading means a field by its name, heading or another name, however spaced and cased: by the definition of the record. */
 
 describe('headings', () => {
   const matched = (heading: string, table = visitLog): string => {
     const { columns, unknown, problems } = matchHeadings(table, [heading]);
-    if (problems.length > 0) return `problem: ${problems.join()}`;
+    if (problems.length > 0) return `${problems[0]?.kind}: ${problems.map(headingProblemText).join()}`;
     if (unknown.length > 0) return `unknown: ${unknown.join()}`;
     return columns.map(({ field, unit }) => `${field.name} ${unit?.symbol ?? '-'}`).join();
   };
@@ -32,9 +39,9 @@ describe('headings', () => {
     ['Suction pressure (kPa)', 'suction_pressure kPa'],
     [
       'Suction pressure (kPa (gauge))',
-      'problem: "Suction pressure (kPa (gauge))": kPa (gauge) is no unit for Suction pressure',
+      'wrong-unit: "Suction pressure (kPa (gauge))": kPa (gauge) is no unit for Suction pressure',
     ],
-    ['Added (psig)', 'problem: "Added (psig)": psig is no unit for Added'],
+    ['Added (psig)', 'wrong-unit: "Added (psig)": psig is no unit for Added'],
     ['added psig', 'unknown: added psig'],
     ['Unit (number)', 'unit_id -'],
     ['unit no', 'unit_id -'],
@@ -68,7 +75,16 @@ describe('headings', () => {
       [3, 'unit_id'],
     ]);
     expect(unknown).toEqual(['Weather']);
-    expect(problems).toEqual(['"added_oz" and "Added (g)" both mean Added']);
+    expect(problems.map(({ kind }) => kind)).toEqual(['repeated']);
+    expect(problems.map(headingProblemText)).toEqual(['"added_oz" and "Added (g)" both mean Added']);
+  });
+
+  it('that are needed and missing are named as a sheet shows them', () => {
+    const { columns } = matchHeadings(visitLog, ['Unit', 'Added (psig)']);
+    expect(missingHeadings(visitLog, columns, ['unit_id', 'added', 'no field'])).toEqual([
+      'Added',
+      'no field',
+    ]);
   });
 
   it('of thousands of characters are left alone', () => {

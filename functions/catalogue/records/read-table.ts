@@ -1,6 +1,11 @@
 import { standardAtmospherePa } from '../../../src/air/standard-atmosphere.ts';
 import { CalcError } from '../../../src/errors.ts';
-import { atmosphereOfRow, matchHeadings } from '../../../src/records/index.ts';
+import {
+  atmosphereOfRow,
+  headingProblemText,
+  matchHeadings,
+  missingHeadings,
+} from '../../../src/records/index.ts';
 import type {
   FieldValue,
   Finding,
@@ -46,14 +51,16 @@ export function sheetReader(
   const { columns, problems } = matchHeadings(table, texts);
   const [problem] = problems;
   if (problem !== undefined)
-    throw wrongHeading(parameter, `the headings of ${parameter} are unclear: ${problem}`, texts);
-  const present = new Set(columns.map(({ field }) => field.name));
-  const missing = needed.filter((name) => !present.has(name));
-  if (missing.length > 0) {
-    const names = missing.map((name) => table.fields.find((field) => field.name === name)?.heading ?? name);
     throw wrongHeading(
       parameter,
-      `${parameter} has no column ${names.join(', ')}; its first row must be the headings`,
+      `the headings of ${parameter} are unclear: ${headingProblemText(problem)}`,
+      texts,
+    );
+  const missing = missingHeadings(table, columns, needed);
+  if (missing.length > 0) {
+    throw wrongHeading(
+      parameter,
+      `${parameter} has no column ${missing.join(', ')}; its first row must be the headings`,
       texts,
     );
   }

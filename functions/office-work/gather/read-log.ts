@@ -1,8 +1,8 @@
-import { foldHeading } from '../../../src/records/index.ts';
+import { foldHeading, headingProblemText } from '../../../src/records/index.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
 import type { GatheredRow } from './gathered-row.ts';
-import { findRecordSheets, wrongUnit } from './record-sheet.ts';
+import { findRecordSheets } from './record-sheet.ts';
 import { readRows } from './read-rows.ts';
 import { readValues } from './read-values.ts';
 
@@ -27,9 +27,9 @@ export function rowsOf(file: string, bytes: Uint8Array, units: UnitSystem): Read
   for (const from of found) {
     const where = from.sheetName === '' ? '' : `${from.sheetName} `;
     for (const problem of from.problems) {
-      const text = `${where}row ${from.headingRow + 1}: ${problem}`;
+      const text = `${where}row ${from.headingRow + 1}: ${headingProblemText(problem)}`;
       // Ounces in an unknown unit are no ounces: better no row of this file than a wrong sum.
-      if (problem.includes(wrongUnit())) throw new FileError('not-a-workbook', text);
+      if (problem.kind === 'wrong-unit') throw new FileError('not-a-workbook', text);
       remarks.push(`${text}; the first one is read`);
     }
     const sheet = sheets.find(({ name }) => name === from.sheetName);

@@ -5,7 +5,7 @@ import {
   unitRegister,
   visitLog,
 } from '../../../src/records/index.ts';
-import type { MatchedColumn, RecordTable } from '../../../src/records/index.ts';
+import type { HeadingProblem, MatchedColumn, RecordTable } from '../../../src/records/index.ts';
 import { findUnit } from '../../../src/units/conversion.ts';
 import type { Unit } from '../../../src/units/quantities.ts';
 import type { SheetReader } from '../../catalogue/records/read-table.ts';
@@ -32,7 +32,7 @@ export interface RecordSheet {
   /** Index of the heading row. */
   readonly headingRow: number;
   /** Headings in doubt; what they hold is not read. */
-  readonly problems: readonly string[];
+  readonly problems: readonly HeadingProblem[];
 }
 
 /** Headings stand below a title, not below a page of text. */
@@ -55,11 +55,6 @@ const needed = new Map<RecordTable, readonly string[]>([
 /** A log that has no numbers of visits and sets at all is read too, when the file holds nothing better. */
 const leastOfALog = ['unit_id', 'date_time', 'added'];
 
-/** How a problem ends that takes the file out: ounces in an unknown unit are no ounces. */
-export function wrongUnit(heading = ''): string {
-  return ` is no unit for ${heading}`;
-}
-
 /** Every declared table in the sheets of one file, wherever its headings stand and in whatever order. */
 export function findRecordSheets(sheets: readonly SheetValues[], units: UnitSystem): RecordSheet[] {
   const strict = sheets.flatMap((sheet) => bestTable(sheet, units, needed) ?? []);
@@ -75,7 +70,12 @@ function bestTable(
   demanded: ReadonlyMap<RecordTable, readonly string[]>,
 ): RecordSheet | undefined {
   let best:
-    | { table: RecordTable; row: number; columns: readonly MatchedColumn[]; problems: readonly string[] }
+    | {
+        table: RecordTable;
+        row: number;
+        columns: readonly MatchedColumn[];
+        problems: readonly HeadingProblem[];
+      }
     | undefined;
   for (let row = 0; row < Math.min(rowsSearched, sheet.rows.length); row += 1) {
     const headings = (sheet.rows[row] ?? []).map(textOf);
@@ -83,10 +83,8 @@ function bestTable(
     for (const [table, names] of demanded) {
       const { columns, problems } = matchHeadings(table, headings);
       // A column in an impossible unit is there all the same; whoever reads the file is told.
-      const unfit = table.fields.filter(({ heading }) =>
-        problems.some((text) => text.endsWith(wrongUnit(heading))),
-      );
-      const present = new Set([...columns.map(({ field }) => field.name), ...unfit.map(({ name }) => name)]);
+      const unfit = problems.filter(({ kind }) => kind === 'wrong-unit');
+      const present = new Set([...columns, ...unfit].map(({ field }) => field.name));
       if (columns.length < fewestHeadings || !names.every((name) => present.has(name))) continue;
       if (columns.length > (best?.columns.length ?? 0)) best = { table, row, columns, problems };
     }

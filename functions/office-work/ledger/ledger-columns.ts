@@ -1,8 +1,7 @@
-import { matchHeadings, visitLog } from '../../../src/records/index.ts';
+import { headingProblemText, matchHeadings, missingHeadings, visitLog } from '../../../src/records/index.ts';
 import type { MatchedColumn } from '../../../src/records/index.ts';
 import { toSi } from '../../../src/units/conversion.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
-import { wrongUnit } from '../gather/record-sheet.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
 
 /** What a summary needs of a ledger; the others may be missing. */
@@ -22,19 +21,16 @@ export interface LedgerUnits {
  */
 export function ledgerColumns(headings: readonly string[], units: LedgerUnits): string {
   const { columns, problems } = matchHeadings(visitLog, headings);
-  const problem = problems.find((text) => text.includes(wrongUnit()));
-  if (problem !== undefined) throw new FileError('not-a-workbook', `row 1: ${problem}`);
-  const by = new Map(columns.map((column) => [column.field.name, column]));
-  const missing = needed.filter((name) => !by.has(name));
+  const problem = problems.find(({ kind }) => kind === 'wrong-unit');
+  if (problem !== undefined) throw new FileError('not-a-workbook', `row 1: ${headingProblemText(problem)}`);
+  const missing = missingHeadings(visitLog, columns, needed);
   if (missing.length > 0) {
-    const names = missing.map(
-      (name) => visitLog.fields.find((field) => field.name === name)?.heading ?? name,
-    );
     throw new FileError(
       'not-a-workbook',
-      `it has no column ${names.join(', ')}; its first row must be the headings`,
+      `it has no column ${missing.join(', ')}; its first row must be the headings`,
     );
   }
+  const by = new Map(columns.map((column) => [column.field.name, column]));
   const raw = (name: string): string => {
     const column = by.get(name);
     return column === undefined
