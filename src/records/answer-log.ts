@@ -1,0 +1,105 @@
+import type { Answered, Instruments, Knowledge, UnitFacts } from '../visit/answer/index.ts';
+import { answerSet, defaultInstruments, nothingKnown } from '../visit/answer/index.ts';
+import type { Finding, RecordRow } from './field.ts';
+import { foldHeading } from './match-headings.ts';
+import { personOf, unitFactsOf, visitSetOf } from './visit-facts.ts';
+
+export interface LogEntry {
+  readonly row: RecordRow;
+  /** Cells of the row that could not be read. */
+  readonly unreadable: readonly Finding[];
+}
+
+export interface LogQuestion {
+  /** Every row gets an answer, in this order. */
+  readonly log: readonly LogEntry[];
+  readonly register?: readonly RecordRow[] | undefined;
+  /** Undefined: there is no list, so nobody is missing from it. */
+  readonly staff?: readonly RecordRow[] | undefined;
+  /** Rows of visits before those of the log, of any units. */
+  readonly earlier?: readonly LogEntry[] | undefined;
+  readonly instruments?: Instruments | undefined;
+}
+
+/** Units, persons and visits as people vary them: "W-12" and " w-12 " are one. */
+function keyOf(row: RecordRow, name: string): string {
+  const value = row[name];
+  return value === undefined ? '' : foldHeading(String(value));
+}
+
+function firstByKey(rows: readonly RecordRow[], name: string): ReadonlyMap<string, RecordRow> {
+  const found = new Map<string, RecordRow>();
+  for (const row of rows) {
+    const key = keyOf(row, name);
+    if (key !== '' && !found.has(key)) found.set(key, row);
+  }
+  return found;
+}
+
+interface Placed extends LogEntry {
+  /** Where in the log it stands; undefined for a row of an earlier visit. */
+  readonly index: number | undefined;
+}
+
+/**
+ * What to do next after every row of a log. Sets of one unit follow each other in the order of their times, set numbers where
+ * times are blank, wherever the rows stand and whoever took them; a visit's number belongs to its unit.
+ *
+ * @returns an answer for each row, in the order of the rows
+ */
+export function answerLog(question: LogQuestion): readonly Answered[] {
+  const { log, register = [], staff, earlier = [], instruments = defaultInstruments } = question;
+  const units = firstByKey(register, 'unit_id');
+  const people = firstByKey(staff ?? [], 'technician_id');
+  const ofUnit = new Map<string, Placed[]>();
+  const place = (entry: Placed): void => {
+    const key = keyOf(entry.row, 'unit_id');
+    const rows = ofUnit.get(key);
+    if (rows) rows.push(entry);
+    else ofUnit.set(key, [entry]);
+  };
+  for (const entry of earlier) place({ ...entry, index: undefined });
+  log.forEach((entry, index) => {
+    place({ ...entry, index });
+  });
+  const answers: Answered[] = [];
+  for (const [key, rows] of ofUnit) {
+    const registered = units.get(key);
+    const unit: UnitFacts = registered === undefined ? {} : unitFactsOf(registered);
+    let known: Knowledge = nothingKnown;
+    for (const { row, unreadable, index } of inOrder(rows)) {
+      const person = personOf(row, people.get(keyOf(row, 'technician_id')), staff !== undefined);
+      const set = visitSetOf(row, unreadable);
+      const answered = answerSet({ unit, person, set, before: known, instruments });
+      known = answered.known;
+      if (index !== undefined) answers[index] = answered;
+    }
+  }
+  return answers;
+}
+
+/** Earlier visits first, then by time; where a time is blank, by the number of the set within its visit. */
+function inOrder(rows: readonly Placed[]): readonly Placed[] {
+  const visitStart = new Map<string, number>();
+  for (const { row } of rows) {
+    const at = row['date_time'];
+    const visit = keyOf(row, 'visit_id');
+    if (typeof at === 'number') visitStart.set(visit, Math.min(at, visitStart.get(visit) ?? Infinity));
+  }
+  const startOf = ({ row }: Placed): number => visitStart.get(keyOf(row, 'visit_id')) ?? Infinity;
+  return [...rows].sort((one, other) => {
+    const early = Number(one.index !== undefined) - Number(other.index !== undefined);
+    if (early !== 0) return early;
+    const visits = startOf(one) - startOf(other);
+    if (keyOf(one.row, 'visit_id') !== keyOf(other.row, 'visit_id') && visits !== 0 && !Number.isNaN(visits))
+      return visits;
+    return byTime(one.row, other.row) || (one.index ?? 0) - (other.index ?? 0);
+  });
+}
+
+function byTime(one: RecordRow, other: RecordRow): number {
+  const { date_time: at, set_no: set } = one;
+  const { date_time: otherAt, set_no: otherSet } = other;
+  if (typeof at === 'number' && typeof otherAt === 'number' && at !== otherAt) return at - otherAt;
+  return typeof set === 'number' && typeof otherSet === 'number' ? set - otherSet : 0;
+}
