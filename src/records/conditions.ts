@@ -40,6 +40,12 @@ export const whenWeighed = condition(
   (row) => positive(row, 'added') || positive(row, 'recovered'),
 );
 
+export const whenResidualWeighed = condition(
+  'when the residual was weighed',
+  ['mass_basis'],
+  (row) => row['mass_basis'] === 'residual weighed',
+);
+
 export const whenAdded = condition('when refrigerant was added', ['added'], (row) => positive(row, 'added'));
 
 export const whenLeakFound = condition(

@@ -10,6 +10,7 @@ export { foldHeading, matchHeadings, missingHeadings } from './match-headings.ts
 export type { MatchedColumn, MatchedHeadings } from './match-headings.ts';
 export { atmosphereOfRow } from './row-atmosphere.ts';
 export * from './tables/index.ts';
+export * from './visit-layout.ts';
 export { fleetRow, notRegistered } from './fleet-row.ts';
 export type { FleetOptions, FleetRow } from './fleet-row.ts';
 export { historyFields, unitHistory } from './unit-history.ts';

@@ -20,6 +20,7 @@ const pounds = (value: number): number => si(value, 'mass', 'lb');
 /** A top-up with everything that it needs. */
 const topUp: RecordRow = {
   mass_basis: 'residual weighed',
+  found: 0.25,
   added: ounces(3),
   added_reason: 'leak',
   hose: ounces(0.5),

@@ -124,7 +124,7 @@ const cases: readonly Case[] = [
     finding: 'warn mass_basis: Refrigerant was added without knowing what the unit held',
     kept: [
       { mass_basis: 'unknown', added: 0 },
-      { mass_basis: 'residual weighed', added: oz(3) },
+      { mass_basis: 'residual weighed', found: oz(9), added: oz(3) },
     ],
   },
   {

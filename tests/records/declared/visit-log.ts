@@ -31,7 +31,7 @@ airflow_how | Airflow from | choice | required when an airflow is given | of mea
 filter | Filter | choice | required | of clean, dirty, blocked, not seen
 evap_coil | Indoor coil | choice | required | of clean, dirty, blocked, not seen | also evaporator coil
 cond_coil | Outdoor coil | choice | required | of clean, dirty, blocked, not seen | also condenser coil
-vents | Vents and ducts | choice | required | of clean, dirty, blocked, not seen
+vents | Vents and ducts | choice | required | of clean, dirty, blocked, not seen | also vents
 fan | Fan | choice | required | of clean, dirty, blocked, not seen
 frost | Frost | choice | required | of none, inlet only, part, full, not seen
 compressor_state | Compressor | choice | required | of running, off, short cycling
@@ -59,7 +59,7 @@ cap_label | Run capacitor label | number | capacitance in uF | reject 1..200
 gas_in_unit | Gas in unit | refrigerant | required
 gas_added | Gas added | refrigerant | required when refrigerant was added
 mass_basis | Mass known by | choice | required | of nameplate weighed in, residual weighed, unknown
-found | Found by weight | number | mass in oz | reject 0..
+found | Found by weight | number | mass in oz | reject 0.. | required when the residual was weighed
 added | Added | number | mass in oz | reject 0.. | required | also added oz, refrigerant added
 added_reason | Why added | choice | required when refrigerant was added | of leak, after repair, factory top-off, seasonal correction, new charge | also reason added
 recovered | Recovered | number | mass in oz | reject 0.. | required | also recovered oz

@@ -24,7 +24,8 @@ export const chargeFields: readonly Field[] = [
   charge.number('found', 'Found by weight', {
     ...mass,
     reject: [0, undefined],
-    help: 'What was in the unit before charging, recovered and weighed; blank when nobody weighed it.',
+    required: conditions.whenResidualWeighed,
+    help: 'What was in the unit before charging, recovered and weighed; 0 for an empty unit.',
   }),
   charge.number('added', 'Added', {
     ...mass,

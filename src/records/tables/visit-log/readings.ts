@@ -77,6 +77,7 @@ export const conditionFields: readonly Field[] = [
   condition.choice('vents', 'Vents and ducts', {
     choices: cleanlinessChoices,
     required: true,
+    aliases: ['vents'],
     help: 'Grilles, outlets and ducts.',
   }),
   condition.choice('fan', 'Fan', { choices: cleanlinessChoices, required: true, help: 'Wheel and blades.' }),
