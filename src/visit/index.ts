@@ -4,11 +4,15 @@ export { capacitorCheck, readLabel, runningCapacitanceF } from './capacitor-chec
 export { coilTemperature } from './coil-temperature.ts';
 export { compressionRatio } from './compression-ratio.ts';
 export { cordDropV } from './cord-drop.ts';
-export { causes } from './diagnosis/causes.ts';
+export { causes, rankedBeliefs } from './diagnosis/causes.ts';
 export type { CauseLine } from './diagnosis/cause-line.ts';
 export { faultSigns, signSource } from './diagnosis/fault-signs.ts';
 export type { JudgedCause } from './diagnosis/fault-signs.ts';
+export type { CauseBelief, Confidence, RankedBeliefs } from './diagnosis/ranked-beliefs.ts';
 export type { ReadingSet } from './diagnosis/reading-set.ts';
+export { standingFinding } from './diagnosis/standing-finding.ts';
+export type { StandingFinding } from './diagnosis/standing-finding.ts';
+export type { ReadingName } from './diagnosis/symptoms.ts';
 export { dischargeCheck } from './discharge-check.ts';
 export { evapCheck } from './evap-check.ts';
 export { expectedAmps } from './expected-amps.ts';

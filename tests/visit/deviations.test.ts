@@ -4,6 +4,8 @@ import { fahrenheitDifferenceK, fahrenheitK } from '../../src/units/trade.ts';
 import type { Deviation } from '../../src/visit/diagnosis/deviation.ts';
 import { deviations } from '../../src/visit/diagnosis/deviations.ts';
 import type { ReadingSet } from '../../src/visit/diagnosis/reading-set.ts';
+import type { StandingFinding } from '../../src/visit/diagnosis/standing-finding.ts';
+import { standingFinding } from '../../src/visit/diagnosis/standing-finding.ts';
 import type { Sign, Symptom } from '../../src/visit/diagnosis/symptoms.ts';
 import { missingReadings, supersededBy } from '../../src/visit/diagnosis/symptoms.ts';
 import { expectedCondensingK, expectedEvaporatorK } from '../../src/visit/expected-temperatures.ts';
@@ -196,19 +198,31 @@ describe('what one reading does to another', () => {
 });
 
 describe('the standing pressure', () => {
-  it.each<[string, string | undefined, string]>([
-    ['Matches: this says what is inside', '0', 'standing pressure matches the gas'],
-    [' matches', '0', 'standing pressure matches the gas'],
-    ['Non-condensables: 30 psi above', '+', 'standing pressure above the gas'],
-    ['Mismatch: 60 psi below', '-', 'standing pressure below the gas'],
-    ['empty: 0 psi', '-', 'standing pressure below the gas'],
-    ['Refused: off for 5 min', undefined, ''],
-    ['Within doubt: 8 psi', undefined, ''],
-    ['', undefined, ''],
-  ])('"%s"', (standing, sign, said) => {
+  it.each<[StandingFinding | undefined, string | undefined, string]>([
+    ['matches', '0', 'standing pressure matches the gas'],
+    ['non-condensables', '+', 'standing pressure above the gas'],
+    ['mismatch', '-', 'standing pressure below the gas'],
+    ['empty', '-', 'standing pressure below the gas'],
+    ['within doubt', undefined, ''],
+    [undefined, undefined, ''],
+  ])('%s', (standing, sign, said) => {
     const deviation = found('standing', { standing });
     expect(deviation?.sign).toBe(sign);
     expect(sentence(deviation?.said ?? [])).toBe(said);
+  });
+
+  it.each<[string | undefined, StandingFinding | undefined]>([
+    ['Matches: this says what is inside', 'matches'],
+    [' matches', 'matches'],
+    ['Non-condensables: 30 psi above', 'non-condensables'],
+    ['Mismatch: 60 psi below', 'mismatch'],
+    ['empty: 0 psi', 'empty'],
+    ['Within doubt: 8 psi', 'within doubt'],
+    ['Refused: off for 5 min', undefined],
+    ['', undefined],
+    [undefined, undefined],
+  ])('as text in a cell: "%s"', (text, finding) => {
+    expect(standingFinding(text)).toBe(finding);
   });
 });
 

@@ -1,5 +1,6 @@
 import { causes as rankedCauses } from '../../../src/visit/diagnosis/causes.ts';
 import { signSource } from '../../../src/visit/diagnosis/fault-signs.ts';
+import { standingFinding } from '../../../src/visit/diagnosis/standing-finding.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import { elevationParameter, refrigerantParameter } from '../../runtime/shared-parameters.ts';
 import { gateReadings } from './gate-readings.ts';
@@ -34,11 +35,8 @@ export const causes = defineFunction({
       optional: true,
       description: 'Discharge line about 6 in from the compressor.',
     },
-    condenser_air: {
-      ...shared.outdoorTemperatureParameter,
-      optional: true,
-      description: 'Air that leaves the outdoor coil.',
-    },
+    // Not the limit of the weather: a blocked outdoor coil blows hotter than any air outdoors.
+    condenser_air: { ...shared.pipe, optional: true, description: 'Air that leaves the outdoor coil.' },
     amps: { ...shared.amps, optional: true, description: 'Running amps.' },
     rated_amps: {
       ...shared.amps,
@@ -122,7 +120,7 @@ export const causes = defineFunction({
       source: 'California RA3.2.2.6 step 6 (2008): 15 min',
     },
   ],
-  compute: (args) =>
+  compute: (args, { atmospherePa }) =>
     rankedCauses({
       gates: gateReadings(args),
       metering: args.metering,
@@ -138,7 +136,8 @@ export const causes = defineFunction({
       refrigerant: args.refrigerant,
       suctionPa: args.suction_pressure,
       liquidPa: args.liquid_pressure,
-      standing: args.standing,
+      standing: standingFinding(args.standing),
+      atmospherePa,
       suctionGaugePa: args.gauge_accuracy,
       liquidGaugePa: args.liquid_gauge_accuracy,
       probeK: args.probe_accuracy,

@@ -6,7 +6,9 @@ import { judgeGates } from '../gates.ts';
 import type { CauseLine } from './cause-line.ts';
 import type { Deviation } from './deviation.ts';
 import { deviations } from './deviations.ts';
+import type { JudgedCause } from './fault-signs.ts';
 import { chargeCauses, circuitCauses, signSource } from './fault-signs.ts';
+import type { Confidence, RankedBeliefs } from './ranked-beliefs.ts';
 import type { RankedCause } from './rank-causes.ts';
 import { rankCauses } from './rank-causes.ts';
 import type { ReadingSet } from './reading-set.ts';
@@ -14,7 +16,7 @@ import { refuseClosed, refuseUnjudgeable } from './refusals.ts';
 import { seenCauses } from './seen-causes.ts';
 import type { Symptom } from './symptoms.ts';
 import { missingReadings, symptoms } from './symptoms.ts';
-import { isOtherGas } from '../standing-check.ts';
+import { isOtherGasFound } from './standing-finding.ts';
 
 /** Shares of belief from which a cause is called so. Own choice, no source. */
 const likelyFrom = 0.55;
@@ -51,6 +53,42 @@ export function causes(readings: ReadingSet): readonly CauseLine[] {
     supplyLine(gates),
     sourceLine,
   ];
+}
+
+/**
+ * The same answer as data: shares of belief, confidence, and what to read next.
+ *
+ * @throws CalcError as for causes
+ */
+export function rankedBeliefs(readings: ReadingSet): RankedBeliefs {
+  refuseUnjudgeable(readings);
+  const gates = judgeGates(readings.gates);
+  const notLookedAt = gates.filter(({ state }) => state === 'not seen');
+  const seen = seenCauses(gates, readings.gates);
+  if (seen.length > 0) {
+    const causesSeen = seen.map(({ cause }) => ({
+      cause: cause as JudgedCause,
+      belief: 1,
+      confidence: 'seen' as const,
+    }));
+    return { basis: 'seen', causes: causesSeen, notLookedAt, ask: [] };
+  }
+  refuseClosed(gates);
+  const ranked = rankCauses(deviations(readings), readings);
+  const context = { readings, found: [], unseen: notLookedAt };
+  const first = ranked[0]?.next;
+  return {
+    basis: 'readings',
+    causes: ranked.flatMap((group, index) =>
+      group.causes.map((cause) => ({
+        cause,
+        belief: group.belief / group.causes.length,
+        confidence: standingOf(group, index + 1, context).confidence as Confidence,
+      })),
+    ),
+    notLookedAt,
+    ask: first === undefined ? [] : missingReadings(first, readings),
+  };
 }
 
 function notJudged(gates: readonly Gate[]): readonly CauseLine[] {
@@ -90,7 +128,7 @@ function standingOf(
   { readings, unseen }: Context,
 ): Pick<CauseLine, 'confidence' | 'next'> {
   const word = confidenceWord(ranked);
-  if (ranked.causes.some((cause) => chargeCauses.includes(cause)) && isOtherGas(readings.standing)) {
+  if (ranked.causes.some((cause) => chargeCauses.includes(cause)) && isOtherGasFound(readings.standing)) {
     return { confidence: 'not judged', next: phrase`add nothing; recover and identify the gas` };
   }
   const look =

@@ -4,7 +4,6 @@ import { ampsAtRatedVolts, ampsBand } from '../amps-check.ts';
 import { condenserBandK, condenserDifferenceK, evaporatorDifferenceK } from '../expected-temperatures.ts';
 import { combinedDoubt } from '../instrument-accuracy.ts';
 import { splitBand, splitDoubtK } from '../split-check.ts';
-import { emptyWord, matchesWord, mismatchWord, nonCondensablesWord } from '../standing-check.ts';
 import { supplyState } from '../supply-band.ts';
 import type { Band } from '../within-doubt.ts';
 import type { Deviation } from './deviation.ts';
@@ -57,14 +56,12 @@ function amps(r: ReadingSet): Deviation | undefined {
   });
 }
 
-function standing(r: ReadingSet): Deviation | undefined {
-  const text = r.standing?.trim() ?? '';
-  const starts = (word: string): boolean => text.toLowerCase().startsWith(word.toLowerCase());
-  if (starts(matchesWord))
+function standing({ standing: finding }: ReadingSet): Deviation | undefined {
+  if (finding === 'matches')
     return { symptom: 'standing', sign: '0', said: phrase`standing pressure matches the gas` };
-  if (starts(nonCondensablesWord))
+  if (finding === 'non-condensables')
     return { symptom: 'standing', sign: '+', said: phrase`standing pressure above the gas` };
-  if (starts(mismatchWord) || starts(emptyWord))
+  if (finding === 'mismatch' || finding === 'empty')
     return { symptom: 'standing', sign: '-', said: phrase`standing pressure below the gas` };
   return undefined;
 }
