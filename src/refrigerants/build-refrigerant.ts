@@ -84,6 +84,13 @@ export class BuiltRefrigerant implements Refrigerant {
     return (this.helmholtz ??= this.buildModel());
   }
 
+  get highestModelTemperatureK(): number {
+    if (this.fitted !== undefined) return this.fitted.highestTemperatureK;
+    return Math.min(
+      ...this.composition.map(({ designation }) => equationOf(this.library, designation).highestTemperatureK),
+    );
+  }
+
   private buildModel(): HelmholtzModel {
     if (this.fitted !== undefined) return pureModel(this.fitted);
     const components = this.composition.map((c) => equationOf(this.library, c.designation));

@@ -57,6 +57,8 @@ export interface Refrigerant {
   readonly sources: Readonly<Record<FactName, string>>;
   /** Derived saturation curves; use the functions in saturation.ts, which check the range. */
   readonly saturation: SaturationFit;
+  /** Where the published range of its equation of state ends; of a blend the lowest of its components [K]. */
+  readonly highestModelTemperatureK: number;
   /** The equation of state, for single-phase states. */
   readonly model: HelmholtzModel;
 }

@@ -11,7 +11,8 @@ function pressureText(pascal: number): string {
   return `${(pascal / 1e6).toPrecision(4)} MPa abs (${(pascal / 6894.757293168).toPrecision(4)} psia)`;
 }
 
-function temperatureText(kelvin: number): string {
+/** A temperature in a message, in both scales. */
+export function temperatureText(kelvin: number): string {
   return `${(kelvin - 273.15).toFixed(1)} degC (${(kelvin * 1.8 - 459.67).toFixed(1)} degF)`;
 }
 

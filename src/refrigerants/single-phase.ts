@@ -2,7 +2,7 @@ import { CalcError } from '../errors.ts';
 import { densityAt } from './equation-of-state/density.ts';
 import { enthalpyOverR } from './equation-of-state/model.ts';
 import type { Refrigerant } from './refrigerant.ts';
-import { saturationTemperatureK } from './saturation.ts';
+import { saturationTemperatureK, temperatureText } from './saturation.ts';
 import type { SaturationCurve } from './saturation.ts';
 
 export type Phase = 'superheated vapor' | 'subcooled liquid';
@@ -14,8 +14,6 @@ export interface SinglePhaseState {
   readonly temperatureK: number;
 }
 
-/** How far above the highest saturated temperature a gas is still described: the shortest of the published ranges. */
-const highestTemperatureK = 400;
 /** Below this many kelvin past saturation the state counts as saturated. */
 const atSaturationK = 1e-6;
 
@@ -40,15 +38,15 @@ function requirePhase(refrigerant: Refrigerant, state: SinglePhaseState): void {
       parameter: 'temperature',
     });
   }
-  const { lowestTemperatureK, criticalTemperatureK } = refrigerant.saturation;
-  if (
-    !(state.temperatureK >= lowestTemperatureK) ||
-    state.temperatureK > Math.max(highestTemperatureK, criticalTemperatureK)
-  ) {
-    throw new CalcError(`temperature is outside the range of the equation of state of ${name}`, {
-      code: 'out-of-range',
-      parameter: 'temperature',
-    });
+  const { lowestTemperatureK } = refrigerant.saturation;
+  const highestTemperatureK = refrigerant.highestModelTemperatureK;
+  if (!(state.temperatureK >= lowestTemperatureK && state.temperatureK <= highestTemperatureK)) {
+    const limit = `${temperatureText(lowestTemperatureK)} to ${temperatureText(highestTemperatureK)}`;
+    const received = temperatureText(state.temperatureK);
+    throw new CalcError(
+      `temperature is outside the range of the equation of state of ${name}, ${limit}; received ${received}`,
+      { code: 'out-of-range', parameter: 'temperature', received, limit },
+    );
   }
 }
 

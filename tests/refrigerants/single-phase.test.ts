@@ -84,4 +84,22 @@ describe('superheated vapor and subcooled liquid', () => {
     expect(at('superheated vapor', 900)).toThrow(/outside the range/);
     expect(at('subcooled liquid', Number.NaN)).toThrow(/outside the range/);
   });
+
+  // Limits: the `Tmax` of each equation as CoolProp 8.0.0 states it from the paper; of a blend the lowest of its components.
+  it.each([
+    ['R-32', 435],
+    ['R-134a', 455],
+    ['R-22', 550],
+    ['R-290', 650],
+    ['R-454B', 410],
+  ])('%s is described up to %d K, where its published equation ends', (designation, endsK) => {
+    const gas = findRefrigerant(designation);
+    const at = (temperatureK: number): SinglePhaseState => ({
+      phase: 'superheated vapor',
+      pressurePa: 500_000,
+      temperatureK,
+    });
+    expect(singlePhaseDensity(gas, at(endsK))).toBeGreaterThan(0);
+    expect(() => singlePhaseDensity(gas, at(endsK + 0.01))).toThrow(/outside the range.*degF/);
+  });
 });
