@@ -24,13 +24,6 @@ export interface Diagnosis {
 
 const confidences: readonly string[] = ['likely', 'possible', 'unlikely'];
 
-const standingWords = {
-  matches: 'Matches',
-  'other gas': 'Non-condensables',
-  'within doubt': undefined,
-  empty: 'Empty',
-} as const;
-
 /** Holds the set against the causes. Gates are judged before: this is asked only behind open ones. */
 export function diagnose(
   set: VisitSet,
@@ -55,7 +48,9 @@ export function diagnose(
       refrigerant: unit.refrigerant,
       suctionPa: set.suctionPa,
       liquidPa: set.liquidPa,
-      standing: known.standing === undefined ? undefined : standingWords[known.standing],
+      standing: known.standing,
+      openedBefore: (unit.tapsFitted ?? 0) > 0 || known.accessed || known.topUps > 0,
+      atmospherePa: set.atmospherePa,
       suctionGaugePa: instruments.suctionGaugePa,
       liquidGaugePa: instruments.liquidGaugePa,
       probeK: instruments.probeK,

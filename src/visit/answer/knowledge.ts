@@ -1,7 +1,5 @@
 import type { MassBasis } from '../../charge/mass-basis.ts';
-
-/** What the standing pressure of this visit said, as long as nothing was changed since. */
-export type StandingFinding = 'matches' | 'within doubt' | 'other gas' | 'empty';
+import type { StandingFinding } from '../diagnosis/standing-finding.ts';
 
 /** What is known of a unit after the sets so far: of this visit, and of the visits before it. Plain data that a cell can hold. */
 export interface Knowledge {
@@ -30,6 +28,7 @@ export interface Knowledge {
   /** A gauge, a tap or a cylinder was on the circuit in this visit. */
   readonly accessed: boolean;
   readonly tapsAdded: number;
+  /** What the standing pressure of this visit showed, as long as it still speaks. */
   readonly standing: StandingFinding | undefined;
   readonly leakOpen: boolean;
   readonly leakMended: boolean;

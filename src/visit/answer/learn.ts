@@ -2,10 +2,12 @@ import { vacuumDecay } from '../../access/vacuum.ts';
 import { countsAsLeak } from '../../leak/additions.ts';
 import type { AdditionReason } from '../../leak/additions.ts';
 import { CalcError } from '../../errors.ts';
-import { emptyWord, isOtherGas, matchesWord, standingCheck } from '../standing-check.ts';
+import type { StandingFinding } from '../diagnosis/standing-finding.ts';
+import { isOtherGasFound, standingFinding } from '../diagnosis/standing-finding.ts';
+import { standingCheck } from '../standing-check.ts';
 import { superheatK } from '../superheat.ts';
 import type { Instruments, UnitFacts, VisitSet } from './facts.ts';
-import type { Knowledge, StandingFinding } from './knowledge.ts';
+import type { Knowledge } from './knowledge.ts';
 import { closeVisit, massCrumbKg } from './knowledge.ts';
 
 /** Share of what was found above which a recovery took all of it out. Common practice, no source: a unit keeps a tenth. */
@@ -184,7 +186,9 @@ function learnStanding(
   set: VisitSet,
   now: { readonly unit: UnitFacts; readonly instruments: Instruments; readonly masses: Masses },
 ): StandingFinding | undefined {
-  const found = now.masses.open ? undefined : findingOf(standingOf(set, now.unit, now.instruments)?.word);
+  const found = now.masses.open
+    ? undefined
+    : standingFinding(standingOf(set, now.unit, now.instruments)?.word);
   if (found !== undefined) return found;
   const wasOut =
     now.masses.open ||
@@ -193,16 +197,8 @@ function learnStanding(
     (before.standing !== undefined && newlyFound(before, set));
   if (wasOut) return undefined;
   // Gas put in on top of air does not take the air out; every other finding is of before the change.
-  if (movesGas(set)) return before.standing === 'other gas' ? 'other gas' : undefined;
+  if (movesGas(set)) return isOtherGasFound(before.standing) ? before.standing : undefined;
   return before.standing;
-}
-
-function findingOf(word: string | undefined): StandingFinding | undefined {
-  if (word === undefined) return undefined;
-  if (isOtherGas(word)) return 'other gas';
-  if (word === emptyWord) return 'empty';
-  if (word === matchesWord) return 'matches';
-  return word === 'Within doubt' ? 'within doubt' : undefined;
 }
 
 /** The superheat of a running set; what a step did to it shows in the next set. */

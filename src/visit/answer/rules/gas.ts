@@ -1,4 +1,5 @@
 import { phrase } from '../../../phrase.ts';
+import { isOtherGasFound } from '../../diagnosis/standing-finding.ts';
 import { answerOf } from '../answer-form.ts';
 import type { Rule } from '../evidence.ts';
 
@@ -19,7 +20,7 @@ export const otherGas: Rule = ({ known, standing }) => {
       phrase`the unit is empty or open: nothing goes in before the leak is found and mended, the circuit evacuated`,
     ]);
   }
-  if (known.standing !== 'other gas') return undefined;
+  if (!isOtherGasFound(known.standing)) return undefined;
   const why = standing?.reason;
   return answerOf('recover-and-identify', phrase`Recover and identify`, [
     why === undefined
