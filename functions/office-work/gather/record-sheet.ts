@@ -64,6 +64,18 @@ export function findRecordSheets(sheets: readonly SheetValues[], units: UnitSyst
   return log === undefined ? strict : [...strict.filter(({ sheetName }) => sheetName !== log.sheetName), log];
 }
 
+/** The sheet that holds one declared table with these fields; where several do, the one with most of its columns. */
+export function findTableSheet(
+  sheets: readonly SheetValues[],
+  units: UnitSystem,
+  table: RecordTable,
+  names: readonly string[],
+): RecordSheet | undefined {
+  return sheets
+    .flatMap((sheet) => bestTable(sheet, units, new Map([[table, names]])) ?? [])
+    .sort((one, other) => other.reader.columns.length - one.reader.columns.length)[0];
+}
+
 function bestTable(
   sheet: SheetValues,
   units: UnitSystem,

@@ -1,4 +1,5 @@
 import type { Command } from '../command.ts';
+import { answersCommand } from './answers.ts';
 import { bundleCommand } from './bundle.ts';
 import { callCommand } from './call.ts';
 import { checkCommand } from './check.ts';
@@ -12,6 +13,7 @@ import { visitsCommand } from './visits.ts';
 
 /** One line per command. */
 export const commands: Readonly<Record<string, Command>> = {
+  answers: answersCommand,
   bundle: bundleCommand,
   call: callCommand,
   check: checkCommand,
