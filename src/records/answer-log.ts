@@ -2,7 +2,7 @@ import type { Answered, Instruments, Knowledge, UnitFacts } from '../visit/answe
 import { answerSet, defaultInstruments, nothingKnown } from '../visit/answer/index.ts';
 import type { Finding, RecordRow } from './field.ts';
 import { foldHeading } from './match-headings.ts';
-import { personOf, unitFactsOf, visitSetOf } from './visit-facts.ts';
+import { gasOf, personOf, unitFactsOf, visitSetOf } from './visit-facts.ts';
 
 export interface LogEntry {
   readonly row: RecordRow;
@@ -70,7 +70,14 @@ export function answerLog(question: LogQuestion): readonly Answered[] {
     for (const { row, unreadable, index } of inOrder(rows)) {
       const person = personOf(row, people.get(keyOf(row, 'technician_id')), staff !== undefined);
       const set = visitSetOf(row, unreadable);
-      const answered = answerSet({ unit, person, set, before: known, instruments });
+      // Where the register is silent, what the row says of the label stands.
+      const answered = answerSet({
+        unit: { ...unit, refrigerant: unit.refrigerant ?? gasOf(set.gasInUnit) },
+        person,
+        set,
+        before: known,
+        instruments,
+      });
       known = answered.known;
       if (index !== undefined) answers[index] = answered;
     }

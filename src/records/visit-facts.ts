@@ -47,7 +47,8 @@ export function unitFactsOf(row: RecordRow): UnitFacts {
   };
 }
 
-function gasOf(designation: string | undefined): Refrigerant | undefined {
+/** A gas by its designation; undefined for none or one that is not listed. */
+export function gasOf(designation: string | undefined): Refrigerant | undefined {
   if (designation === undefined) return undefined;
   try {
     return findRefrigerant(designation);
@@ -86,7 +87,7 @@ export function personOf(row: RecordRow, staff: RecordRow | undefined, hasStaffL
 /** A row of the visit log as the answer hears it. */
 export function visitSetOf(row: RecordRow, unreadable: readonly Finding[] = []): VisitSet {
   return {
-    visit: text(row, 'visit_id') ?? dayText(row),
+    visit: text(row, 'visit_id'),
     set: number(row, 'set_no'),
     at: number(row, 'date_time'),
     stage: text(row, 'stage'),
@@ -144,12 +145,6 @@ export function visitSetOf(row: RecordRow, unreadable: readonly Finding[] = []):
     customerAgrees: yesNo(row, 'customer_agrees'),
     impossible: impossibleIn(row, unreadable),
   };
-}
-
-/** A set without a visit's number belongs to the visit of its day. */
-function dayText(row: RecordRow): string | undefined {
-  const at = number(row, 'date_time');
-  return at === undefined ? undefined : `day ${String(Math.floor(at))}`;
 }
 
 /** Fields that the answer judges itself, with its own words, or that bear on nothing it says. */

@@ -9,12 +9,26 @@ import { maybeAir, outsideTheCharge, overcharge, weakCapacitor } from './rules/c
 import { lowCharge, nothingWrong, undecided, weighInGoesOn } from './rules/charge.ts';
 import { contradiction } from './rules/contradiction.ts';
 import { otherGas, wrongGas } from './rules/gas.ts';
-import { closedGate, coldOutdoors, notLookedAt, notSettled, shortCycling } from './rules/gates.ts';
+import {
+  closedGate,
+  coldOutdoors,
+  compressorNotWritten,
+  notLookedAt,
+  notSettled,
+  shortCycling,
+} from './rules/gates.ts';
 import { runsInVacuum, testBeyondDesign } from './rules/harm.ts';
 import { historyLine, knownLeak } from './rules/leak.ts';
 import { aboveNameplate, atNameplate } from './rules/mass-limit.ts';
-import { compressorOff, notYetDry, pressureTest, vacuum, weighIn } from './rules/open-circuit.ts';
-import { deedNotPermitted, flammableLine, withPermission } from './rules/permission.ts';
+import {
+  compressorOff,
+  notYetDry,
+  standingNotJudged,
+  pressureTest,
+  vacuum,
+  weighIn,
+} from './rules/open-circuit.ts';
+import { certificateLine, deedNotPermitted, flammableLine, withPermission } from './rules/permission.ts';
 import { gasOfRegister, impossible, setTwice, unitOutOfUse } from './rules/record.ts';
 
 /**
@@ -34,10 +48,12 @@ export const precedence: readonly (readonly [name: string, rule: Rule])[] = [
   ['wrong gas', wrongGas],
   ['other gas inside', otherGas],
   ['above the nameplate', aboveNameplate],
+  ['compressor not written', compressorNotWritten],
   ['pressure test', pressureTest],
   ['vacuum', vacuum],
   ['not yet dry', notYetDry],
   ['weigh in', weighIn],
+  ['standing pressure not judged', standingNotJudged],
   ['at the nameplate', atNameplate],
   ['compressor off', compressorOff],
   ['closed gate', closedGate],
@@ -94,7 +110,8 @@ export function answerSet(question: Question): Answered {
 function told(answer: Answer, evidence: Evidence): Answer {
   const permitted = withPermission(answer, evidence);
   const said = new Set(permitted.because.map((sentence) => JSON.stringify(sentence)));
-  const more = [...historyLine(evidence), ...flammableLine(evidence)].filter(
+  const certificate = permitted.action === 'not-permitted' ? [] : certificateLine(evidence);
+  const more = [...historyLine(evidence), ...flammableLine(evidence), ...certificate].filter(
     (sentence) => !said.has(JSON.stringify(sentence)),
   );
   return more.length === 0 ? permitted : { ...permitted, because: [...permitted.because, ...more] };

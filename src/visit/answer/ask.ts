@@ -45,16 +45,33 @@ export const registerHeadings = {
   status: 'Status',
 } as const;
 
-/** Readings that tell as much as a gauge on a sealed unit, best first. */
-const withoutHole = ['liquidLineK', 'dischargeLineK', 'condenserAirK', 'suctionLineK'] as const;
-const air = ['supplyK', 'returnK', 'returnWetBulbK', 'compressorAmps'] as const;
-const withGauge = ['suctionPa', 'liquidPa'] as const;
+/** Readings of a running unit in the order of their worth; the last two take a way into the circuit. */
+const running = [
+  'supplyK',
+  'returnK',
+  'returnWetBulbK',
+  'compressorAmps',
+  'liquidLineK',
+  'dischargeLineK',
+  'condenserAirK',
+  'suctionLineK',
+  'suctionPa',
+  'liquidPa',
+] as const;
 
 /**
- * Readings of a running unit that are still open, best first. A gauge is asked for only where there is a way in already: no
- * second hole is ever the next reading.
+ * Readings of a running unit that are still open, best first. Liquid line, discharge line and the air off the outdoor coil come
+ * before any gauge: together they tell as much. A gauge is asked for only where there is a way in on that side already: no second
+ * hole is ever the next reading.
  */
-export function openReadings(set: VisitSet, hasWayIn: boolean): readonly string[] {
-  const wanted = [...air, ...withoutHole, ...(hasWayIn ? withGauge : [])];
-  return wanted.filter((name) => set[name] === undefined).map((name) => headings[name]);
+export function openReadings(evidence: {
+  readonly set: VisitSet;
+  readonly hasWayIn: boolean;
+  readonly hasLiquidWayIn: boolean;
+}): readonly string[] {
+  const { set, hasWayIn, hasLiquidWayIn } = evidence;
+  return running
+    .filter((name) => set[name] === undefined)
+    .filter((name) => (name === 'suctionPa' ? hasWayIn : name === 'liquidPa' ? hasLiquidWayIn : true))
+    .map((name) => headings[name]);
 }

@@ -28,6 +28,8 @@ export interface Evidence {
   readonly flammable: boolean;
   /** Somebody has a way into the circuit: a tap of the register, or a gauge, tap or cylinder in this visit. */
   readonly hasWayIn: boolean;
+  /** A second way in: two taps of the register, or a liquid pressure that was read in this visit. */
+  readonly hasLiquidWayIn: boolean;
   /** Worked out when it is first asked for. */
   diagnosis(): Diagnosis;
 }
@@ -49,6 +51,7 @@ export function gatherEvidence(given: {
     standing: known.open ? undefined : standingOf(set, unit, instruments),
     superheatK: set.compressor === 'off' ? undefined : superheatOf(set, unit),
     flammable: unit.refrigerant !== undefined && isFlammable(unit.refrigerant),
+    hasLiquidWayIn: (unit.tapsFitted ?? 0) > 1 || known.liquidRead,
     hasWayIn: (unit.tapsFitted ?? 0) > 0 || known.accessed || accesses(set),
     diagnosis: () => (found ??= diagnose(set, unit, known, instruments)),
   };

@@ -27,6 +27,8 @@ export interface Knowledge {
   readonly vacuumHeld: boolean;
   /** A gauge, a tap or a cylinder was on the circuit in this visit. */
   readonly accessed: boolean;
+  /** A liquid pressure was read in this visit: there is a way in on that side. */
+  readonly liquidRead: boolean;
   readonly tapsAdded: number;
   /** What the standing pressure of this visit showed, as long as it still speaks. */
   readonly standing: StandingFinding | undefined;
@@ -63,6 +65,7 @@ export const nothingKnown: Knowledge = {
   open: false,
   vacuumHeld: false,
   accessed: false,
+  liquidRead: false,
   tapsAdded: 0,
   standing: undefined,
   leakOpen: false,

@@ -13,9 +13,15 @@ import { closeVisit, massCrumbKg } from './knowledge.ts';
 /** Share of what was found above which a recovery took all of it out. Common practice, no source: a unit keeps a tenth. */
 const wholeShare = 0.8;
 
-/** What a set starts from: in a new visit, what the visits before it left. */
+/** What a set starts from: in a new visit, what the visits before it left. A set without a visit's number belongs to that of its day. */
 export function beginSet(earlier: Knowledge, set: VisitSet): Knowledge {
-  return earlier.visit === set.visit ? earlier : { ...closeVisit(earlier), visit: set.visit };
+  const day = set.at === undefined ? undefined : Math.floor(set.at);
+  const visit = set.visit ?? (day === undefined ? undefined : `day ${String(day)}`);
+  const sameDay = day !== undefined && day === earlier.lastDay;
+  const oneIsBlank = set.visit === undefined || (earlier.visit?.startsWith('day ') ?? true);
+  if (earlier.visit === visit || (sameDay && oneIsBlank))
+    return { ...earlier, visit: set.visit ?? earlier.visit ?? visit };
+  return { ...closeVisit(earlier), visit };
 }
 
 /**
@@ -37,6 +43,7 @@ export function learn(
     sets: set.set === undefined ? before.sets : [...before.sets, set.set],
     setTwice: before.setTwice || (set.set !== undefined && before.sets.includes(set.set)),
     accessed: before.accessed || accesses(set),
+    liquidRead: before.liquidRead || set.liquidPa !== undefined,
     tapsAdded: before.tapsAdded + (set.tapsAdded ?? 0),
     leakOpen: set.leakFixed === true ? false : before.leakOpen || set.leakFound === true,
     leakMended: before.leakMended || set.leakFixed === true,

@@ -34,9 +34,14 @@ export function massInside(known: Knowledge): MassInside {
   }
   switch (known.basis) {
     case undefined:
-      return open(addedInVisitKg, 'basis blank');
     case 'unknown':
-      return open(addedInVisitKg, 'basis unknown');
+      // What was found on a scale is inside at the least, whatever the basis says or leaves blank.
+      return open(
+        known.foundKg === undefined
+          ? addedInVisitKg
+          : known.foundKg + known.addedKg - known.recoveredKg - known.recoveredWithFoundKg,
+        known.basis === undefined ? 'basis blank' : 'basis unknown',
+      );
     case 'nameplate weighed in':
       if (known.addedUnknown) return open(known.addedKg, 'added blank');
       return known.addedKg > 0 ? exact(known.addedKg - known.recoveredKg) : open(0, 'nothing weighed in');

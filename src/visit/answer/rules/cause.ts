@@ -68,7 +68,7 @@ export const outsideTheCharge: Rule = (evidence) => {
   const known = outsideCharge[lead.cause];
   if (known === undefined) return undefined;
   if (lead.confidence === 'possible') {
-    const open = openReadings(evidence.set, evidence.hasWayIn);
+    const open = openReadings(evidence);
     if (open.length > 0) return measureMore(evidence, lead, open);
   }
   const advice =
@@ -104,7 +104,7 @@ export const maybeAir: Rule = (evidence) => {
         phrase`${causeLine(lead)}; in a circuit that nobody opened that is rare, and proving it would need a hole`,
         phrase`look at the outdoor coil from the inside and at its fan first`,
       ],
-      openReadings(evidence.set, false).slice(0, 3).concat('Outdoor coil'),
+      openReadings(evidence).slice(0, 3).concat('Outdoor coil'),
     );
   }
   return answerOf(
@@ -133,7 +133,7 @@ export const overcharge: Rule = (evidence) => {
       [headings.suctionPa, headings.offS, headings.foundKg],
     );
   }
-  const open = openReadings(evidence.set, evidence.hasWayIn);
+  const open = openReadings(evidence);
   if (lead.confidence === 'possible' && open.length > 0) return measureMore(evidence, lead, open);
   if (!evidence.hasWayIn && known.topUps === 0) {
     return answerOf('do-not-open', phrase`Do not open`, [

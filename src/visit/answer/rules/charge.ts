@@ -106,6 +106,14 @@ export const lowCharge: Rule = (evidence) => {
   if (unchanged) return unchanged;
   if (evidence.inside.unknown !== undefined) return weighFirst(evidence, lead, said);
   if (superheatPlace(evidence) !== 'high') return superheatDisagrees(evidence, lead);
+  // Starved, and nothing left to read that tells short of gas from plugged: only a weighed nameplate charge proves it.
+  if (lead.cause !== 'low charge' && evidence.set.liquidPa === undefined) {
+    return answerOf('recover-and-weigh-in', phrase`Recover and weigh in`, [
+      ...said,
+      phrase`low charge or a restricted capillary tube: with the nameplate charge weighed in, a unit that still starves is restricted`,
+      ...massLine(evidence),
+    ]);
+  }
   return addStep(evidence, said);
 };
 
@@ -132,7 +140,7 @@ function tellApart(evidence: Evidence, lead: JudgedCause): Answer | undefined {
   const rival = evidence.diagnosis().causes.find(({ cause }) => cause === 'restriction');
   const together = lead.cause !== 'low charge' || (rival !== undefined && rival.confidence !== 'unlikely');
   if (!together) return undefined;
-  const open = openReadings(evidence.set, evidence.hasWayIn);
+  const open = openReadings(evidence);
   const liquid = open.filter((name) => liquidSide.includes(name));
   if (liquid.length === 0) return undefined;
   return answerOf(
@@ -162,7 +170,7 @@ function unresponsive(evidence: Evidence, lead: JudgedCause): Answer | undefined
       phrase`${figure(addedKg, 'mass')} went in and superheat did not fall: a restricted capillary tube, a wrong weight, or not settled; add nothing until it is known`,
       causeLine(lead),
     ],
-    [headings.liquidPa, headings.liquidLineK, headings.suctionLineK],
+    [headings.liquidLineK, headings.dischargeLineK, headings.suctionLineK],
   );
 }
 
@@ -170,6 +178,15 @@ function unresponsive(evidence: Evidence, lead: JudgedCause): Answer | undefined
 function massLine(evidence: Evidence): readonly Phrase[] {
   const { unknown } = evidence.inside;
   return unknown === undefined ? [phrase`by the scale: ${massSum(evidence)}`] : [whyUnknown[unknown][0]];
+}
+
+/** A figure that the mass rests on is blank: asked for before anything is called enough. A mass that was never weighed is no gap. */
+function massGap({ inside, known }: Evidence): Answer | undefined {
+  const { unknown } = inside;
+  if (unknown === undefined || unknown === 'basis unknown') return undefined;
+  if (unknown === 'basis blank' && known.addedInVisitKg <= 0) return undefined;
+  const [why, ask] = whyUnknown[unknown];
+  return answerOf('measure-more', phrase`Measure more: the mass`, [why], ask);
 }
 
 function weighFirst(evidence: Evidence, lead: JudgedCause, said: readonly Phrase[]): Answer {
@@ -183,7 +200,7 @@ function weighFirst(evidence: Evidence, lead: JudgedCause, said: readonly Phrase
       ask,
     );
   }
-  const open = openReadings(evidence.set, evidence.hasWayIn);
+  const open = openReadings(evidence);
   if (lead.confidence !== 'likely' && open.length > 0) {
     const more = measureMore(evidence, lead, open);
     return { ...more, because: [...more.because, why] };
@@ -205,9 +222,7 @@ function superheatDisagrees(evidence: Evidence, lead: JudgedCause): Answer {
         phrase`${causeLine(lead)}; superheat was not measured, and no ounces are told without it`,
         phrase`by the scale: ${massSum(evidence)}`,
       ],
-      openReadings(evidence.set, evidence.hasWayIn).filter(
-        (name) => name === headings.suctionLineK || name === headings.suctionPa,
-      ),
+      openReadings(evidence).filter((name) => name === headings.suctionLineK || name === headings.suctionPa),
     );
   }
   return answerOf(
@@ -217,7 +232,7 @@ function superheatDisagrees(evidence: Evidence, lead: JudgedCause): Answer {
       phrase`${causeLine(lead)}, yet superheat is not high: two faults may hide each other, low charge with too little air; look at the airflow again`,
       ...superheatLine(evidence),
     ],
-    [headings.supplyK, headings.suctionLineK, headings.liquidPa],
+    [headings.supplyK, headings.suctionLineK, headings.liquidLineK],
   );
 }
 
@@ -227,6 +242,17 @@ function addStep(evidence: Evidence, said: readonly Phrase[]): Answer | undefine
   const left = roomKg(evidence);
   if (left === undefined || unit.nameplateKg === undefined) return undefined;
   const scaleStepKg = set.scaleStepKg ?? defaultScaleStepKg;
+  if (set.idleVolts === undefined) {
+    return answerOf(
+      'look-first',
+      phrase`Look first: volts idle`,
+      [
+        phrase`the volts before the compressor starts were not measured: a weak cord shows only in the drop, and looks like a weak unit`,
+        ...said,
+      ],
+      [headings.idleVolts],
+    );
+  }
   const coarsestKg = Math.min(largestStepKg, largestStepShare * unit.nameplateKg);
   const nextKg = stepKg({ permittedKg: left, nameplateKg: unit.nameplateKg, scaleStepKg });
   if (scaleStepKg > coarsestKg * 1.0001 || nextKg <= 0) {
@@ -269,10 +295,13 @@ export const weighInGoesOn: Rule = (evidence) => {
 
 /** Nothing in the readings is wrong: stop, close up or leave it sealed, and say what stays open. */
 export const nothingWrong: Rule = (evidence) => {
-  const { set, known, inside, unit } = evidence;
+  const { known, inside, unit } = evidence;
   const [lead] = evidence.diagnosis().causes;
   if (lead?.cause !== 'nothing wrong' || lead.confidence === 'unlikely') return undefined;
-  const open = openReadings(set, evidence.hasWayIn);
+  const open = openReadings(evidence);
+  if (known.addedInVisitKg > 0 && unit.nameplateKg === undefined) return noLabel([causeLine(lead)]);
+  const gap = massGap(evidence);
+  if (gap && known.accessed) return gap;
   const left = roomKg(evidence);
   if (left !== undefined && unit.nameplateKg !== undefined && left > smallRoomShare * unit.nameplateKg)
     return roomLeft(evidence, lead);
@@ -308,7 +337,9 @@ export const nothingWrong: Rule = (evidence) => {
 function roomLeft(evidence: Evidence, lead: JudgedCause): Answer {
   const leak = leakBeforeTopUp(evidence, [phrase`by the scale: ${massSum(evidence)}`, causeLine(lead)]);
   if (leak) return leak;
-  if (superheatPlace(evidence) === 'high') {
+  const place = superheatPlace(evidence);
+  if (place === undefined) return superheatDisagrees(evidence, lead);
+  if (place === 'high') {
     const step = addStep(evidence, [
       phrase`a weighed mass outranks a rule of thumb about the coil`,
       causeLine(lead),
@@ -316,11 +347,15 @@ function roomLeft(evidence: Evidence, lead: JudgedCause): Answer {
     ]);
     if (step) return step;
   }
-  return answerOf('stop-enough', phrase`Stop: enough in`, [
-    phrase`the readings show nothing wrong and superheat is not high, though the scale says there is room: ${massSum(evidence)}`,
-    phrase`more gas would flood the coil; was all of it recovered when it was weighed?`,
-    ...superheatLine(evidence),
-  ]);
+  return answerOf(
+    'measure-more',
+    phrase`Measure more: scale and readings disagree`,
+    [
+      phrase`the readings show nothing wrong and superheat is not high, yet by the scale gas is missing: ${massSum(evidence)}. A rule of thumb does not close a visit, and no ounce goes in against it: was all of it recovered when it was weighed?`,
+      ...superheatLine(evidence),
+    ],
+    [...openReadings(evidence), headings.foundKg].slice(0, 3),
+  );
 }
 
 const complaints: readonly string[] = ['no cool', 'weak cool', 'ice', 'trips', 'noise', 'leak', 'warranty'];
@@ -334,7 +369,7 @@ function hasComplaint({ set, known }: Evidence): boolean {
 /** The last word when nothing above has one: no cause leads, so nothing is opened and nothing added. */
 export const undecided: Rule = (evidence) => {
   const { causes, refusal } = evidence.diagnosis();
-  const open = openReadings(evidence.set, evidence.hasWayIn);
+  const open = openReadings(evidence);
   const [lead] = causes;
   if (lead !== undefined && open.length > 0) return measureMore(evidence, lead, open);
   const said = refusal === undefined ? phrase`no cause stands out` : phrase`${refusal}`;

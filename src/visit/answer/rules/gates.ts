@@ -98,19 +98,27 @@ const partHeadings = [
   ['fan', 'Fan'],
 ] as const;
 
+/** Whether it ran decides what its pressures mean: a standing pressure, or a running one. */
+export const compressorNotWritten: Rule = ({ set }) => {
+  if (set.compressor !== undefined) return undefined;
+  return answerOf(
+    'look-first',
+    phrase`Look first: did it run`,
+    [
+      phrase`it is not written whether the compressor was running: the same pressure means one thing running and another off`,
+    ],
+    [headings.compressor],
+  );
+};
+
 /** What was not looked at is not clean, and what was not measured is not right. */
 export const notLookedAt: Rule = ({ set, unit, gates }) => {
   if (set.compressor === 'off') return undefined;
   const unseen = gates.filter(({ state }) => state === 'not seen');
-  const unwritten = set.compressor === undefined;
-  if (unseen.length === 0 && !unwritten) return undefined;
-  const said: Phrase[] = [];
-  if (unseen.length > 0) said.push(phrase`not looked at or not measured: ${joined(unseen)}`);
-  if (unwritten)
-    said.push(phrase`it is not written whether the compressor was running; the readings look as if it was`);
+  if (unseen.length === 0) return undefined;
+  const said = [phrase`not looked at or not measured: ${joined(unseen)}`];
   const parts = partHeadings.filter(([name]) => set[name] === undefined || set[name] === 'not seen');
   const ask = [
-    ...(unwritten ? [headings.compressor] : []),
     ...unseen.flatMap(({ name }) => gateHeadings[name]),
     ...(unseen.some(({ name }) => name === 'dirt') ? parts.map(([, heading]) => heading) : []),
     ...(unseen.some(({ name }) => name === 'supply') && unit.ratedVolts === undefined

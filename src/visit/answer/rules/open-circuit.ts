@@ -5,6 +5,7 @@ import { figure, phrase } from '../../../phrase.ts';
 import { answerOf } from '../answer-form.ts';
 import { headings, registerHeadings } from '../ask.ts';
 import type { Evidence, Rule } from '../evidence.ts';
+import { leastOffS } from '../../standing-check.ts';
 import { vacuumVerdictWord } from '../learn.ts';
 import { massSum, roomKg } from './mass-limit.ts';
 
@@ -133,19 +134,10 @@ export const weighIn: Rule = (evidence) => {
   };
 };
 
-/** With the compressor off there is a standing pressure to judge, or nothing to judge yet. */
-export const compressorOff: Rule = ({ set, unit, standing, known }) => {
-  if (set.compressor !== 'off') return undefined;
-  const running = [headings.returnK, headings.supplyK, headings.suctionLineK, headings.settledS];
+/** A standing pressure that was read and cannot be judged yet: what it lacks, or how long to wait. */
+export const standingNotJudged: Rule = ({ set, unit, standing, known }) => {
   const pressurePa = set.suctionPa ?? set.liquidPa;
-  if (pressurePa === undefined) {
-    return answerOf(
-      'measure-more',
-      phrase`Measure more`,
-      [phrase`the compressor is off and no pressure was read: run it for 15 min and take a set`],
-      running,
-    );
-  }
+  if (set.compressor !== 'off' || pressurePa === undefined) return undefined;
   const missing = [
     ...(set.offS === undefined ? [headings.offS] : []),
     ...(set.outdoorK === undefined ? [headings.outdoorK] : []),
@@ -167,7 +159,7 @@ export const compressorOff: Rule = ({ set, unit, standing, known }) => {
       [headings.suctionPa, headings.outdoorK],
     );
   }
-  const leftS = 1800 - (set.offS ?? 0);
+  const leftS = leastOffS - (set.offS ?? 0);
   if (leftS > 0) {
     return answerOf(
       'wait',
@@ -176,12 +168,25 @@ export const compressorOff: Rule = ({ set, unit, standing, known }) => {
       [headings.suctionPa, headings.offS],
     );
   }
-  if (known.standing !== 'matches') {
+  if (known.standing === 'matches') return undefined;
+  return answerOf(
+    'measure-more',
+    phrase`Measure again`,
+    [phrase`standing pressure: ${standing.reason}`],
+    [headings.suctionPa, headings.outdoorK, headings.partsSpreadK],
+  );
+};
+
+/** With the compressor off only the gas is known, or nothing yet: the rest takes a running set. */
+export const compressorOff: Rule = ({ set, standing }) => {
+  if (set.compressor !== 'off') return undefined;
+  const running = [headings.returnK, headings.supplyK, headings.suctionLineK, headings.settledS];
+  if (standing === undefined) {
     return answerOf(
       'measure-more',
-      phrase`Measure again`,
-      [phrase`standing pressure: ${standing.reason}`],
-      [headings.suctionPa, headings.outdoorK, headings.partsSpreadK],
+      phrase`Run it and measure`,
+      [phrase`the compressor is off and no pressure was read: run it for 15 min and take a set`],
+      running,
     );
   }
   return answerOf(

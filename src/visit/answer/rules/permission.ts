@@ -16,6 +16,12 @@ export function flammableLine({ unit, flammable }: Evidence): readonly Phrase[] 
   ];
 }
 
+/** Told with answers that open nothing yet, so that nobody is sent into a circuit that is not his. */
+export function certificateLine(evidence: Evidence): readonly Phrase[] {
+  const why = uncertified(evidence);
+  return why === undefined ? [] : [phrase`before anything is opened: ${why}`];
+}
+
 function untrained({ unit, person, flammable }: Evidence): Phrase | undefined {
   if (!flammable || person.flammableTrained === true || unit.refrigerant === undefined) return undefined;
   const { designation, safetyClass } = unit.refrigerant;
@@ -62,7 +68,19 @@ export const deedNotPermitted: Rule = (evidence) => {
  */
 export function withPermission(answer: Answer, evidence: Evidence): Answer {
   if (!actions[answer.action].touchesCircuit) return answer;
-  const { person, known } = evidence;
+  const { person, known, unit } = evidence;
+  if (unit.refrigerant === undefined) {
+    return answerOf(
+      'look-first',
+      phrase`Look first: which gas`,
+      [
+        phrase`the gas of this unit is not known: it may be flammable, and nothing is opened before the label is read`,
+        phrase`without that it would be: ${answer.word}`,
+        ...answer.because,
+      ],
+      [registerHeadings.refrigerant],
+    );
+  }
   const why = untrained(evidence) ?? uncertified(evidence);
   const wanted = phrase`without that it would be: ${answer.word}`;
   if (why !== undefined)
