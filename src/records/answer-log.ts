@@ -36,51 +36,96 @@ function firstByKey(rows: readonly RecordRow[], name: string): ReadonlyMap<strin
   return found;
 }
 
+/** Persons of a staff list by their short name. */
+export type People = ReadonlyMap<string, RecordRow>;
+
+export function peopleOf(staff: readonly RecordRow[]): People {
+  return firstByKey(staff, 'technician_id');
+}
+
+/** How units are told apart in logs and registers. */
+export function unitKeyOf(row: RecordRow): string {
+  return keyOf(row, 'unit_id');
+}
+
+/** Everything about one unit. */
+export interface UnitLog {
+  /** Every entry gets an answer, in this order. */
+  readonly log: readonly LogEntry[];
+  /** Visits before those of the log. */
+  readonly earlier: readonly LogEntry[];
+  readonly registered: RecordRow | undefined;
+  /** Undefined: there is no staff list. */
+  readonly people: People | undefined;
+  readonly instruments?: Instruments | undefined;
+}
+
 interface Placed extends LogEntry {
   /** Where in the log it stands; undefined for a row of an earlier visit. */
   readonly index: number | undefined;
 }
 
 /**
- * What to do next after every row of a log. Sets of one unit follow each other in the order of their times, set numbers where
- * times are blank, wherever the rows stand and whoever took them; a visit's number belongs to its unit.
+ * What to do next after every row of one unit. Sets follow each other in the order of their times, set numbers where times are
+ * blank, wherever the rows stand and whoever took them.
+ *
+ * @returns an answer for each row of the log, in the order of the rows
+ */
+export function answerUnit(given: UnitLog): readonly Answered[] {
+  const { log, earlier, registered, people, instruments = defaultInstruments } = given;
+  const unit: UnitFacts = registered === undefined ? {} : unitFactsOf(registered);
+  const placed: Placed[] = [
+    ...earlier.map((entry) => ({ ...entry, index: undefined })),
+    ...log.map((entry, index) => ({ ...entry, index })),
+  ];
+  const answers: Answered[] = [];
+  let known: Knowledge = nothingKnown;
+  for (const { row, unreadable, index } of inOrder(placed)) {
+    const person = personOf(row, people?.get(keyOf(row, 'technician_id')), people !== undefined);
+    const set = visitSetOf(row, unreadable);
+    const answered = answerSet({
+      // Where the register is silent, what the row says of the label stands.
+      unit: { ...unit, refrigerant: unit.refrigerant ?? gasOf(set.gasInUnit) },
+      person,
+      set,
+      before: known,
+      instruments,
+    });
+    known = answered.known;
+    if (index !== undefined) answers[index] = answered;
+  }
+  return answers;
+}
+
+/**
+ * What to do next after every row of a log of many units. A visit's number belongs to its unit.
  *
  * @returns an answer for each row, in the order of the rows
  */
 export function answerLog(question: LogQuestion): readonly Answered[] {
-  const { log, register = [], staff, earlier = [], instruments = defaultInstruments } = question;
+  const { log, register = [], staff, earlier = [], instruments } = question;
   const units = firstByKey(register, 'unit_id');
-  const people = firstByKey(staff ?? [], 'technician_id');
-  const ofUnit = new Map<string, Placed[]>();
-  const place = (entry: Placed): void => {
-    const key = keyOf(entry.row, 'unit_id');
-    const rows = ofUnit.get(key);
-    if (rows) rows.push(entry);
-    else ofUnit.set(key, [entry]);
-  };
-  for (const entry of earlier) place({ ...entry, index: undefined });
-  log.forEach((entry, index) => {
-    place({ ...entry, index });
+  const people = staff && peopleOf(staff);
+  const rowsOf = new Map<string, number[]>();
+  log.forEach(({ row }, index) => {
+    const key = unitKeyOf(row);
+    const rows = rowsOf.get(key);
+    if (rows) rows.push(index);
+    else rowsOf.set(key, [index]);
   });
   const answers: Answered[] = [];
-  for (const [key, rows] of ofUnit) {
-    const registered = units.get(key);
-    const unit: UnitFacts = registered === undefined ? {} : unitFactsOf(registered);
-    let known: Knowledge = nothingKnown;
-    for (const { row, unreadable, index } of inOrder(rows)) {
-      const person = personOf(row, people.get(keyOf(row, 'technician_id')), staff !== undefined);
-      const set = visitSetOf(row, unreadable);
-      // Where the register is silent, what the row says of the label stands.
-      const answered = answerSet({
-        unit: { ...unit, refrigerant: unit.refrigerant ?? gasOf(set.gasInUnit) },
-        person,
-        set,
-        before: known,
-        instruments,
-      });
-      known = answered.known;
-      if (index !== undefined) answers[index] = answered;
-    }
+  for (const [key, rows] of rowsOf) {
+    const answered = answerUnit({
+      log: rows.flatMap((index) => log[index] ?? []),
+      earlier: earlier.filter(({ row }) => unitKeyOf(row) === key),
+      registered: units.get(key),
+      people,
+      instruments,
+    });
+    rows.forEach((index, place) => {
+      const one = answered[place];
+      if (one !== undefined) answers[index] = one;
+    });
   }
   return answers;
 }

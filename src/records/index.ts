@@ -17,6 +17,6 @@ export { historyFields, unitHistory } from './unit-history.ts';
 export type { UnitHistory } from './unit-history.ts';
 export { cylinderBalance, driftIsReal } from './cylinder-balance.ts';
 export type { BalanceAnswer, Booking, CylinderAccount, CylinderBalance } from './cylinder-balance.ts';
-export { answerLog } from './answer-log.ts';
-export type { LogEntry, LogQuestion } from './answer-log.ts';
+export { answerLog, answerUnit, peopleOf, unitKeyOf } from './answer-log.ts';
+export type { LogEntry, LogQuestion, People, UnitLog } from './answer-log.ts';
 export { personOf, unitFactsOf, visitSetOf } from './visit-facts.ts';

@@ -4,6 +4,7 @@ export { causes } from './causes.ts';
 export { compressionratio } from './compressionratio.ts';
 export { corddrop } from './corddrop.ts';
 export { dischargecheck } from './dischargecheck.ts';
+export { donext } from './donext.ts';
 export { doubt } from './doubt.ts';
 export { evapcheck } from './evapcheck.ts';
 export { expectedamps } from './expectedamps.ts';

@@ -1,7 +1,7 @@
-import { answerLog, atmosphereOfRow, staffList, unitRegister, visitLog } from '../../../src/records/index.ts';
+import { answerLog, staffList, unitRegister, visitLog } from '../../../src/records/index.ts';
 import type { LogEntry, RecordRow, RecordTable } from '../../../src/records/index.ts';
-import { fromSi } from '../../../src/units/conversion.ts';
-import { renderPhrase } from '../../runtime/render.ts';
+import type { AnswerTexts } from '../../catalogue/visit/answer-texts.ts';
+import { answerTexts } from '../../catalogue/visit/answer-texts.ts';
 import { unitSystem } from '../../runtime/unit-system.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
 import { readValues } from '../gather/read-values.ts';
@@ -23,16 +23,10 @@ export interface AnswerFiles {
 }
 
 /** What the log says about one row, in the units it is written in. */
-export interface LogAnswer {
+export interface LogAnswer extends AnswerTexts {
   readonly unit: string | null;
   readonly visit: string | null;
   readonly set: number | null;
-  readonly action: string;
-  readonly word: string;
-  /** Ounces of weight, whatever the units of the log. */
-  readonly ounces: number | null;
-  readonly because: readonly string[];
-  readonly ask: readonly string[];
 }
 
 const us = unitSystem('US');
@@ -60,17 +54,11 @@ export function answersOfLog(files: AnswerFiles): readonly LogAnswer[] {
   return log.rows.map(({ values }, index) => {
     const answered = answers[index];
     if (answered === undefined) throw new Error('a row without an answer');
-    const { action, word, ouncesKg, because, ask } = answered.answer;
-    const reader = { units: log.units, atmospherePa: atmosphereOfRow(values) };
     return {
       unit: textOf(values, 'unit_id'),
       visit: textOf(values, 'visit_id'),
       set: typeof values['set_no'] === 'number' ? values['set_no'] : null,
-      action,
-      word: renderPhrase(word, reader),
-      ounces: ouncesKg === undefined ? null : Number(fromSi(ouncesKg, us.mass, 0).toFixed(3)),
-      because: because.map((sentence) => renderPhrase(sentence, reader)),
-      ask,
+      ...answerTexts(answered, values, log.units),
     };
   });
 }
