@@ -1,4 +1,5 @@
 import type { WorkbookRecipe } from '../writing/recipe.ts';
+import { answerNames, answersSheet } from './sheets/answers.ts';
 import { cardSheet } from './sheets/card.ts';
 import { cautionsSheet } from './sheets/cautions-sheet.ts';
 import { latestSheet } from './sheets/latest.ts';
@@ -8,6 +9,11 @@ import { gasTable, settingNames, settingsSheet, staffTable } from './sheets/sett
 import { startHereSheet } from './sheets/start-here.ts';
 import { units, unitsSheet } from './sheets/units.ts';
 import { visitList, visitsSheet } from './sheets/visits.ts';
+
+/** "A5:C9" → "$A$5:$C$9". */
+function absoluteRange(range: string): string {
+  return range.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
+}
 
 /** The technician's log: settings, register, readings with their verdicts, summaries, a card for the customer. */
 export const visitLogRecipe: WorkbookRecipe = {
@@ -19,6 +25,9 @@ export const visitLogRecipe: WorkbookRecipe = {
     unit_list: `Units!${units.body('Unit')}`,
     staff_list: `Settings!${staffTable.body('Technician')}`,
     gas_list: `Settings!${gasTable.body('Gas')}`,
+    ...answerNames,
+    register_all: `Units!${absoluteRange(units.native.range)}`,
+    staff_all: `Settings!${absoluteRange(staffTable.native.range)}`,
     visit_list: `Visits!${visitList.body('Visit')}`,
   },
   sheets: [
@@ -26,6 +35,7 @@ export const visitLogRecipe: WorkbookRecipe = {
     settingsSheet,
     unitsSheet,
     readingsSheet,
+    answersSheet,
     latestSheet,
     visitsSheet,
     cardSheet,

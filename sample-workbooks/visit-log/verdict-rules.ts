@@ -1,3 +1,4 @@
+import { actions, everyAction } from '../../src/visit/answer/index.ts';
 import type { Rule } from '../writing/recipe.ts';
 import { looks } from '../writing/palette.ts';
 
@@ -14,7 +15,6 @@ const words = {
     'Fine',
     'Matches',
     'nothing wrong',
-    'Enough in',
   ],
   care: [
     'wait',
@@ -29,7 +29,6 @@ const words = {
     'Drop',
     'Warm',
     'Weak',
-    'Add',
     'Cold outdoors',
     'Too cold',
     'Unbalanced',
@@ -60,6 +59,20 @@ const words = {
 /** Top left cell of a range, free to move with the rule. */
 function firstCell(range: string): string {
   return range.split(':')[0]?.replace(/\$/g, '') ?? range;
+}
+
+/** Colours for the answer: by what its action asks, never by its words. */
+export function answerRules(range: string, actionColumn: string): readonly Rule[] {
+  const row = firstCell(range).replace(/\D+/g, '');
+  const looksOf = { go: looks.good, care: looks.care, stop: looks.stop } as const;
+  return (['stop', 'care', 'go'] as const).map((asks) => ({
+    range,
+    when: `OR(${everyAction
+      .filter((action) => actions[action].asks === asks)
+      .map((action) => `$${actionColumn}${row}="${action}"`)
+      .join(',')})`,
+    look: looksOf[asks],
+  }));
 }
 
 /** Colours for cells that begin with a verdict word. The word is always in the cell: colour only helps to find it. */

@@ -26,6 +26,8 @@ export interface Look {
 export interface Formula {
   /** Without the leading equals sign. */
   readonly formula: string;
+  /** The area of an array formula, from its own cell on; an ordinary formula when absent. */
+  readonly over?: string;
 }
 
 export type Content = number | string | boolean | Formula;

@@ -121,7 +121,14 @@ function writeCells(file: Workbook, sheet: SheetRecipe, target: Target): void {
     const where = `${sheet.name}!${cell.at}`;
     const content = cell.content;
     if (typeof content === 'object') {
-      must(file.SetCellFormula(sheet.name, cell.at, spellFormula(content.formula, target)), where);
+      const text = spellFormula(content.formula, target);
+      const array = content.over === undefined ? undefined : { Type: 'array', Ref: content.over };
+      must(
+        array === undefined
+          ? file.SetCellFormula(sheet.name, cell.at, text)
+          : file.SetCellFormula(sheet.name, cell.at, text, array),
+        where,
+      );
     } else if (content !== undefined) {
       must(file.SetCellValue(sheet.name, cell.at, content), where);
     }

@@ -8,6 +8,7 @@ import {
 } from '../../../src/records/index.ts';
 import type { LogEntry, People, RecordRow, RecordTable } from '../../../src/records/index.ts';
 import { precedence } from '../../../src/visit/answer/index.ts';
+import type { Instruments } from '../../../src/visit/answer/index.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import type { TableCell } from '../../runtime/define.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
@@ -16,6 +17,7 @@ import { isEmptyRow, readRow, sheetReader } from '../records/read-table.ts';
 import { AnswerMemory, remembered } from './answer-memory.ts';
 import type { AnswerTexts } from './answer-texts.ts';
 import { answerTexts } from './answer-texts.ts';
+import * as shared from './shared-parameters.ts';
 import { donextExamples } from './donext-examples.ts';
 
 type Range = readonly Cells[];
@@ -49,6 +51,10 @@ export const donext = defineFunction({
       optional: true,
       description: 'Earlier visits, when they stand in a log of their own.',
     },
+    gauge_accuracy: shared.suctionGaugeParameter,
+    liquid_gauge_accuracy: shared.liquidGaugeParameter,
+    probe_accuracy: shared.probeParameter,
+    air_accuracy: shared.airProbeParameter,
   },
   returns: {
     kind: 'table',
@@ -64,10 +70,16 @@ export const donext = defineFunction({
   },
   source: `One order of precedence, the first that has something to say decides: ${precedence.map(([name]) => name).join(', ')}. Rules: ounces by weight and gates as READYCHECK, STANDINGCHECK, CAUSES, NEXTSTEP; certificates 40 CFR 82.161, from memory; the order itself is common practice, no source.`,
   examples: donextExamples,
-  compute: ({ log, register, staff, earlier }, { units }) => {
+  compute: ({ log, register, staff, earlier, ...accuracy }, { units }) => {
+    const instruments: Instruments = {
+      suctionGaugePa: accuracy.gauge_accuracy,
+      liquidGaugePa: accuracy.liquid_gauge_accuracy,
+      probeK: accuracy.probe_accuracy,
+      airProbeK: accuracy.air_accuracy,
+    };
     const sheet = sheetReader(visitLog, log[0] ?? [], { units, parameter: 'log', needed: ['unit_id'] });
     const body = log.slice(1);
-    const around = surroundingsOf({ register, staff, earlier }, units);
+    const around = surroundingsOf({ register, staff, earlier, instruments }, units);
     const texts = answersOf(sheet, body, around);
     return body.map((_, index) => cellsOf(texts[index]));
   },
@@ -88,6 +100,7 @@ interface Surroundings {
   readonly registered: ReadonlyMap<string, RecordRow>;
   readonly people: People | undefined;
   readonly earlier: ReadonlyMap<string, readonly LogEntry[]>;
+  readonly instruments: Instruments;
   readonly cells: readonly unknown[];
 }
 
@@ -96,6 +109,7 @@ function surroundingsOf(
     readonly register: Range | undefined;
     readonly staff: Range | undefined;
     readonly earlier: Range | undefined;
+    readonly instruments: Instruments;
   },
   units: UnitSystem,
 ): Surroundings {
@@ -116,7 +130,8 @@ function surroundingsOf(
     registered,
     people: given.staff === undefined ? undefined : peopleOf(staff),
     earlier,
-    cells: [given.register, given.staff, given.earlier],
+    instruments: given.instruments,
+    cells: [given.register, given.staff, given.earlier, given.instruments],
   };
 }
 
@@ -142,7 +157,7 @@ function rowsOf(
 function answersOf(
   sheet: SheetReader,
   body: Range,
-  { registered, people, earlier, cells: surroundings }: Surroundings,
+  { registered, people, earlier, instruments, cells: surroundings }: Surroundings,
 ): readonly (AnswerTexts | undefined)[] {
   const typed = sheet.columns.filter(({ field }) => field.origin === 'input');
   const unit = sheet.columns.find(({ field }) => field.name === 'unit_id');
@@ -174,6 +189,7 @@ function answersOf(
         earlier: earlier.get(key) ?? [],
         registered: registered.get(key),
         people,
+        instruments,
       }).map((answered, place) => answerTexts(answered, entries[place]?.row ?? {}, unitsOf(sheet)));
     });
     rows.forEach((index, place) => {

@@ -1,7 +1,7 @@
 import type { ColumnRecipe } from '../../writing/table.ts';
 import { declared, figureColumn, wordColumn } from './computed.ts';
 
-const airPath = '[&Filter],[&Indoor coil],[&Outdoor coil],[&Vents],[&Fan]';
+const airPath = '[&Filter],[&Indoor coil],[&Outdoor coil],[&Vents and ducts],[&Fan]';
 const openPath = '"clean","clean","clean","clean","clean"';
 const openSupply = '115,"115"';
 const mild = '"70 degF"';

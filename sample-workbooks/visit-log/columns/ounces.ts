@@ -1,6 +1,6 @@
 import type { ColumnRecipe } from '../../writing/table.ts';
-import { firstWord, fromRegister, whenFilled } from '../formulas.ts';
-import { declared, figureColumn, wordColumn } from './computed.ts';
+import { fromRegister, whenFilled } from '../formulas.ts';
+import { figureColumn, wordColumn } from './computed.ts';
 
 const soFar = (heading: string): string =>
   `IF([@Unit]="","",SUMIFS(Readings[${heading}],Readings[Visit],[@Visit],Readings[Set],"<="&[@Set]))`;
@@ -27,11 +27,6 @@ export const ounceColumns: readonly ColumnRecipe[] = [
       width: 9,
       note: 'What may still go in before the nameplate is reached. Unknown: the mass in the unit was never weighed.',
     },
-  ),
-  declared(
-    'next_step',
-    9,
-    `IF(OR([@Compressor]="off",[@Mass known by]="",[@Nameplate]=""),"",IF([@Mass known by]="unknown","refused",IFERROR(OUNCE.NEXTSTEP([@Nameplate],[@Mass known by],[@Added so far],[?Found by weight],[?Suction saturation],[?Expected coil],[?Minutes since change],[@Ready],[?Scale step],,,log_units),"refused")))`,
   ),
   figureColumn(
     'Charge found',
@@ -61,22 +56,6 @@ export const cylinderCheckColumns: readonly ColumnRecipe[] = [
       note: 'Left the cylinder, less added, less lost in hoses. More than two scale steps is worth a question.',
     },
   ),
-];
-
-/** The one word a technician looks for while typing. */
-export const answerColumns: readonly ColumnRecipe[] = [
-  {
-    heading: 'Do next',
-    width: 19,
-    origin: 'computed',
-    look: { align: 'left', bold: true, size: 9, indent: 1, wrap: true },
-    formula:
-      `IF([@Unit]="","",IF([@Compressor]="off",${firstWord('[@Standing check]')},` +
-      `IF(LEFT([@Ready],5)<>"Ready",${firstWord('[@Ready]')},` +
-      `IF(OR([@Stage]="final",NOT(ISNUMBER([@Next step]))),UPPER(LEFT([@Verdict],1))&MID([@Verdict],2,60),` +
-      `IF(AND([@Next step]>0,LEFT([@Superheat check],9)<>"On target"),"Add "&FIXED([@Next step],1)&IF(log_units="SI"," g"," oz"),"Enough in")))))`,
-    note: 'What to do about this set: the first closed gate, the next ounces, or what the readings point to.',
-  },
 ];
 
 export const bookkeepingColumns: readonly ColumnRecipe[] = [

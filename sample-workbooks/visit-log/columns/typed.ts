@@ -9,8 +9,6 @@ export function typed(name: string, width: number, options: Omit<ColumnOptions, 
   return recordColumn(visitLog, name, { width, ...options });
 }
 
-const cleanliness = { kind: 'choices', choices: ['clean', 'dirty', 'blocked', 'not seen'] } as const;
-
 export const keyColumns: readonly ColumnRecipe[] = [
   typed('unit_id', 7, { from: 'unit_list', look: { align: 'center', bold: true } }),
   typed('visit_id', 7.5),
@@ -23,25 +21,14 @@ export const visitColumns: readonly ColumnRecipe[] = [
   typed('technician_id', 10.5, { from: 'staff_list', look: { align: 'center' } }),
   typed('reason', 10.5),
   typed('minutes_since_change', 9),
+  typed('customer_agrees', 9),
 ];
 
 export const lookColumns: readonly ColumnRecipe[] = [
   typed('filter', 8.5),
   typed('evap_coil', 8.5),
   typed('cond_coil', 8.5),
-  {
-    heading: 'Vents',
-    width: 8.5,
-    origin: 'input',
-    look: { align: 'center' },
-    check: {
-      allow: cleanliness,
-      title: 'Vents',
-      message: 'One of: clean, dirty, blocked, not seen.',
-      strict: true,
-    },
-    note: 'Vents and ducts, or the grilles of a unit without ducts.',
-  },
+  typed('vents', 8.5),
   typed('fan', 8.5),
   typed('frost', 9.5),
   typed('compressor_state', 11.5),
@@ -60,6 +47,7 @@ export const airColumns: readonly ColumnRecipe[] = [
   typed('return_wb', 8),
   typed('supply_db', 8),
   typed('supply_wb', 8),
+  typed('condenser_air', 8.5),
   typed('airflow', 8),
   typed('airflow_how', 9.5),
 ];
@@ -86,15 +74,7 @@ export const electricalColumns: readonly ColumnRecipe[] = [
 
 export const chargeColumns: readonly ColumnRecipe[] = [
   typed('mass_basis', 16, { look: { size: 9, wrap: true } }),
-  {
-    heading: 'Found by weight',
-    unit: typed('added', 0).unit,
-    width: 8.5,
-    origin: 'input',
-    look: { align: 'right', format: '0.0' },
-    check: typed('added', 0).check,
-    note: 'What was in the unit before charging, when it was recovered and weighed. Blank when nobody weighed it.',
-  },
+  typed('found', 8.5),
   typed('added', 8),
   typed('added_reason', 11.5, { look: { size: 9, wrap: true } }),
   typed('gas_added', 9, { from: 'gas_list' }),

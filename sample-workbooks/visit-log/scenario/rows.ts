@@ -28,11 +28,11 @@ function rowOf(visit: SampleVisit, set: ReadingSet, number: number): Row {
   put('reason', visit.reason);
   put('minutes_since_change', set.minutes);
   putLooks(put, set);
-  row['Vents'] = (set.look ?? clean)[3];
+  row[fieldOf(visitLog, 'vents').heading] = (set.look ?? clean)[3];
   put('source', visit.supply);
   putReadings(put, visit, set);
   putCharge(put, visit, set);
-  if (set.found !== undefined) row['Found by weight'] = set.found;
+  if (set.found !== undefined) put('found', set.found);
   putWork(put, set);
   const label = `${visit.unit.toLowerCase()}-label.jpg`;
   put('photo_label', label);

@@ -1,7 +1,7 @@
 import { bandLooks, looks } from '../../writing/palette.ts';
 import type { SheetRecipe } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
-import { verdictRules } from '../verdict-rules.ts';
+import { answerRules } from '../verdict-rules.ts';
 import { column } from './list-column.ts';
 import { titled } from '../../writing/title-block.ts';
 import { units } from './units.ts';
@@ -56,16 +56,11 @@ export const latest = layOutTable({
       ...bandLooks.computed,
       columns: [
         column('Do next', 17, last('Do next'), { bold: true, indent: 1 }),
-        column(
-          'Why',
-          60,
-          `IF([@Row]="","",IF(LEFT(INDEX(Readings[Ready],[@Row]),5)<>"Ready",INDEX(Readings[Ready],[@Row])&"",IF(INDEX(Readings[Verdict],[@Row])<>"nothing wrong",INDEX(Readings[Evidence],[@Row])&"",IF(INDEX(Readings[Superheat check],[@Row])="",INDEX(Readings[Split check],[@Row])&"",INDEX(Readings[Superheat check],[@Row])&""))))`,
-          {
-            size: 9,
-            wrap: true,
-            indent: 1,
-          },
-        ),
+        column('Why', 60, `IF([@Row]="","",INDEX(Readings[Why],[@Row])&"")`, {
+          size: 9,
+          wrap: true,
+          indent: 1,
+        }),
       ],
     },
     {
@@ -84,6 +79,7 @@ export const latest = layOutTable({
           align: 'center',
           format: '0',
         }),
+        column('Action', 13, last('Action'), { size: 8, align: 'center' }),
         column('Row', 6, 'IF([@Unit]="","",IFERROR(MATCH([@Unit],Readings[Latest of],0),""))', {
           align: 'center',
           format: '0',
@@ -132,7 +128,7 @@ export const latestSheet: SheetRecipe = {
     { at: `${latest.letters('Row')}5`, text: 'Row of the log, counted below its headings.' },
   ],
   rules: [
-    ...verdictRules(span('Do next')),
+    ...answerRules(span('Do next'), latest.letters('Action')),
     { range: span('Class'), when: `RIGHT(${classCell},1)="3"`, look: looks.stop },
     { range: span('Class'), when: `RIGHT(${classCell},1)="L"`, look: looks.care },
   ],

@@ -4,16 +4,17 @@ import type { Band, LaidOutTable } from '../../writing/table.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { figureColumns, verdictColumns } from '../columns/figures.ts';
 import { gateColumns } from '../columns/gates.ts';
-import { answerColumns, bookkeepingColumns, cylinderCheckColumns, ounceColumns } from '../columns/ounces.ts';
+import { answerColumns, reasonColumns } from '../columns/answer.ts';
+import { bookkeepingColumns, cylinderCheckColumns, ounceColumns } from '../columns/ounces.ts';
 import { outcomeColumns } from '../columns/outcome.ts';
 import { rowCheckColumns } from '../columns/row-check.ts';
 import * as typed from '../columns/typed.ts';
-import { verdictRules } from '../verdict-rules.ts';
+import { answerRules, verdictRules } from '../verdict-rules.ts';
 import { logRows } from '../scenario/rows.ts';
 
 const bands: readonly Band[] = [
-  { title: 'Which set', ...bandLooks.key, columns: typed.keyColumns },
   { title: 'Answer', ...bandLooks.computed, columns: answerColumns },
+  { title: 'Which set', ...bandLooks.key, columns: typed.keyColumns },
   { title: 'Visit', ...bandLooks.input, columns: typed.visitColumns },
   { title: 'From the register', ...bandLooks.computed, columns: typed.registerColumns },
   { title: 'Look first', ...bandLooks.input, columns: typed.lookColumns },
@@ -30,6 +31,7 @@ const bands: readonly Band[] = [
   { title: 'Cylinder check', ...bandLooks.computed, columns: cylinderCheckColumns },
   { title: 'Leak, pressure test, vacuum, tap', ...bandLooks.input, columns: typed.workColumns },
   { title: 'Papers', ...bandLooks.input, columns: typed.paperColumns },
+  { title: 'Answer, in full', ...bandLooks.computed, columns: reasonColumns },
   { title: 'Check of the row', ...bandLooks.computed, columns: rowCheckColumns },
   { title: 'Bookkeeping', ...bandLooks.computed, columns: bookkeepingColumns },
 ];
@@ -82,11 +84,11 @@ export const readingsSheet: SheetRecipe = {
   checks: readings.checks,
   notes: readings.notes,
   rules: [
-    ...verdictRules(span('Do next', 'Do next')),
+    ...answerRules(span('Do next', 'Do next'), column('Action')),
     ...verdictRules(span('Supply gate', 'Settled gate')),
     ...verdictRules(span('Ready', 'Ready')),
     ...verdictRules(span('Verdict', 'Capacitor check')),
-    ...verdictRules(span('Room', 'Next step')),
+    ...verdictRules(span('Room', 'Room')),
     ...verdictRules(span('Row check', 'Row check')),
     {
       range: span('Complete', 'Complete'),

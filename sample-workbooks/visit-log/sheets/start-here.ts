@@ -12,7 +12,7 @@ const steps: readonly (readonly [string, string])[] = [
   ],
   [
     'Readings',
-    '"Do next" stands beside the set number. While a gate is closed it names the gate; then the next ounces; then what the readings point to.',
+    '"Do next" stands first in every row: one answer that has heard the readings, the ounces, the person and the unit\'s earlier visits. The sheet Answers says why.',
   ],
   ['Readings', '"Wait" and "Read again at" are your timer: a set read earlier gets no verdict about charge.'],
   ['Visit card', 'Pick the visit: before and after on one page for the customer.'],

@@ -1,7 +1,7 @@
 import { bandLooks, looks } from '../../writing/palette.ts';
 import type { SheetRecipe } from '../../writing/recipe.ts';
 import { layOutTable } from '../../writing/table.ts';
-import { verdictRules } from '../verdict-rules.ts';
+import { answerRules } from '../verdict-rules.ts';
 import { column } from './list-column.ts';
 import { titled } from '../../writing/title-block.ts';
 
@@ -59,6 +59,10 @@ export const visitList = layOutTable({
           bold: true,
           indent: 1,
         }),
+        column('Action', 13, 'IF([@Last row]="","",INDEX(Readings[Action],[@Last row]))', {
+          size: 8,
+          align: 'center',
+        }),
         column('Note', 58, 'IF([@Last row]="","",INDEX(Readings[Note],[@Last row])&"")', {
           size: 9,
           indent: 1,
@@ -112,6 +116,6 @@ export const visitsSheet: SheetRecipe = {
     ...visitList.cells,
   ],
   tables: [visitList.native],
-  rules: verdictRules(answers),
+  rules: answerRules(answers, visitList.letters('Action')),
   print: { landscape: true, pagesWide: 1, pagesTall: 0, repeatRows: '$3:$5' },
 };

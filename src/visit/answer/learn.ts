@@ -116,7 +116,8 @@ function learnMasses(before: Knowledge, set: VisitSet): Masses {
     addedUnknown: set.addedKg === undefined || (before.addedUnknown && !anew),
     emptied: emptiedNow || (before.emptied && !found),
     open: !held && !added && (allOut || emptiedNow || before.open),
-    vacuumHeld: held || (before.vacuumHeld && !added && !recovered),
+    // A row that evacuates and weighs in did so in that order.
+    vacuumHeld: !added && (held || (before.vacuumHeld && !recovered)),
   };
 }
 

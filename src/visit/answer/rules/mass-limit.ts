@@ -4,6 +4,7 @@ import { figure, phrase } from '../../../phrase.ts';
 import { answerOf } from '../answer-form.ts';
 import { headings } from '../ask.ts';
 import type { Evidence, Rule } from '../evidence.ts';
+import { massCrumbKg } from '../knowledge.ts';
 import { scaleDoubtKg } from '../mass-inside.ts';
 
 /** "found 9.0 oz + added 2.0 oz, nameplate 14.0 oz". */
@@ -42,7 +43,7 @@ export const aboveNameplate: Rule = (evidence) => {
 export const atNameplate: Rule = (evidence) => {
   const left = roomKg(evidence);
   const step = evidence.set.scaleStepKg ?? defaultScaleStepKg;
-  if (left === undefined || evidence.known.open || left >= 2 * step - 1e-9) return undefined;
+  if (left === undefined || evidence.known.open || left > 2 * step + massCrumbKg) return undefined;
   return answerOf(
     'stop-mass-limit',
     phrase`Stop: nameplate reached`,
