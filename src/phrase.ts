@@ -1,4 +1,6 @@
 import type { Quantity } from './units/quantities.ts';
+import type { VerdictWord } from './verdict-words.ts';
+import { refusedWord } from './verdict-words.ts';
 
 /** A figure inside a sentence, kept in SI until it is known in which units the reader wants it. */
 export interface Figure {
@@ -42,11 +44,10 @@ export function phrase(words: TemplateStringsArray, ...parts: (PhrasePart | Phra
  * Rendered as "Word: reason". A refusal has the word "Refused".
  */
 export interface Verdict {
-  readonly word: string;
+  /** Of the one table of words; empty where there is nothing to judge. */
+  readonly word: VerdictWord | '';
   readonly reason: Phrase;
 }
-
-export const refusedWord = 'Refused';
 
 /** The verdict that no verdict may be given, with the reason. */
 export function refuse(reason: Phrase): Verdict {

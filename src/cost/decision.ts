@@ -1,6 +1,7 @@
 import { CalcError } from '../errors.ts';
 import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
+import type { VerdictWord } from '../verdict-words.ts';
 import type { Choice, ChoiceName, NoChoice } from './choices.ts';
 import { choiceNames, costChoices, isWorkedOut } from './choices.ts';
 import type { Driver } from './drivers.ts';
@@ -10,7 +11,7 @@ import type { Assumptions, CostInput } from './inputs.ts';
 import { definitionOf, likelyValues } from './inputs.ts';
 import { leadOf } from './lead.ts';
 
-const wordOf: Readonly<Record<ChoiceName, string>> = {
+const wordOf: Readonly<Record<ChoiceName, VerdictWord>> = {
   repair: 'Repair',
   replace: 'Replace',
   'top up': 'Top up',

@@ -1,8 +1,13 @@
 import { phrase } from '../phrase.ts';
 import type { Phrase, Verdict } from '../phrase.ts';
+import type { VerdictWord } from '../verdict-words.ts';
 import type { Finding, Severity } from './field.ts';
 
-const words: Readonly<Record<Severity, string>> = { reject: 'Reject', missing: 'Gaps', warn: 'Look again' };
+const words: Readonly<Record<Severity, VerdictWord>> = {
+  reject: 'Reject',
+  missing: 'Gaps',
+  warn: 'Look again',
+};
 
 const worstFirst: readonly Severity[] = ['reject', 'missing', 'warn'];
 

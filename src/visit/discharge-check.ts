@@ -1,7 +1,7 @@
 import type { Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
 import { fahrenheitK } from '../units/trade.ts';
-import { withinDoubtWord } from './within-doubt.ts';
+import { withinDoubtWord } from '../verdict-words.ts';
 
 /**
  * Highest temperature of the discharge line about 6 inches from the compressor: the valve inside is some 75 degF hotter,

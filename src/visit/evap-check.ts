@@ -2,11 +2,12 @@ import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
 import type { Refrigerant } from '../refrigerants/index.ts';
 import { fahrenheitK } from '../units/trade.ts';
+import { withinDoubtWord } from '../verdict-words.ts';
 import { coilTemperature } from './coil-temperature.ts';
 import { evaporatorBandK, evaporatorDifferenceK, expectedEvaporatorK } from './expected-temperatures.ts';
 import { saturationDoubtK } from './instrument-accuracy.ts';
 import { onlyWhenOpen, refusalOfGate } from './ready-text.ts';
-import { placeInBand, withinDoubtWord } from './within-doubt.ts';
+import { placeInBand } from './within-doubt.ts';
 
 export interface EvaporatorReading {
   readonly refrigerant: Refrigerant;

@@ -1,12 +1,13 @@
 import type { Phrase, Verdict } from '../phrase.ts';
 import { phrase } from '../phrase.ts';
+import type { VerdictWord } from '../verdict-words.ts';
 import type { Gate, GateName, GateReadings } from './gates.ts';
 import { judgeGates } from './gates.ts';
 
 /** First words of the readiness verdict; only the first lets a charge verdict through. */
 export const readyWord = 'Ready';
 
-const closedWords: Readonly<Record<GateName, string>> = {
+const closedWords: Readonly<Record<GateName, VerdictWord>> = {
   supply: 'Fix supply',
   frost: 'Thaw first',
   dirt: 'Clean first',

@@ -2,13 +2,14 @@ import { CalcError } from '../errors.ts';
 import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
 import { fahrenheitDifferenceK } from '../units/trade.ts';
+import { withinDoubtWord } from '../verdict-words.ts';
 import { combinedDoubt } from './instrument-accuracy.ts';
 import { orRefused } from './or-refused.ts';
 import { onlyWhenOpen, refusalOfGate } from './ready-text.ts';
 import type { Role } from './superheat-check.ts';
 import { splitToleranceK, targetSplitIfAny } from './target-split.ts';
 import type { Band } from './within-doubt.ts';
-import { placeInBand, withinDoubtWord } from './within-doubt.ts';
+import { placeInBand } from './within-doubt.ts';
 
 export interface SplitReading {
   readonly returnTemperatureK: number;

@@ -3,9 +3,9 @@ import { figure, phrase, refuse } from '../phrase.ts';
 import type { Refrigerant } from '../refrigerants/index.ts';
 import { saturationPressurePa } from '../refrigerants/index.ts';
 import { fahrenheitDifferenceK, minutesS } from '../units/trade.ts';
+import { withinDoubtWord } from '../verdict-words.ts';
 import type { InstrumentAccuracy } from './instrument-accuracy.ts';
 import { combinedDoubt } from './instrument-accuracy.ts';
-import { withinDoubtWord } from './within-doubt.ts';
 
 export interface StandingPressureReading {
   readonly refrigerant: Refrigerant;

@@ -2,6 +2,7 @@ import type { Figure, Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
 import { CalcError } from '../errors.ts';
 import { fahrenheitDifferenceK } from '../units/trade.ts';
+import { withinDoubtWord } from '../verdict-words.ts';
 import type { InstrumentAccuracy } from './instrument-accuracy.ts';
 import { orRefused } from './or-refused.ts';
 import { onlyWhenOpen, refusalOfGate } from './ready-text.ts';
@@ -10,7 +11,7 @@ import { lineDoubtK, superheatK } from './superheat.ts';
 import type { Metering } from './target-superheat.ts';
 import { targetSuperheatK } from './target-superheat.ts';
 import type { Band, Place } from './within-doubt.ts';
-import { placeInBand, withinDoubtWord } from './within-doubt.ts';
+import { placeInBand } from './within-doubt.ts';
 
 export const roleChoices = ['installer', 'verifier'] as const;
 export type Role = (typeof roleChoices)[number];

@@ -1,6 +1,3 @@
-/** First word of a verdict whose figure may lie on either side of the limit. */
-export const withinDoubtWord = 'Within doubt';
-
 export interface Band {
   readonly lowest: number;
   readonly highest: number;

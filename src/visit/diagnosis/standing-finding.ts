@@ -1,5 +1,5 @@
 import { emptyWord, matchesWord, mismatchWord, nonCondensablesWord } from '../standing-check.ts';
-import { withinDoubtWord } from '../within-doubt.ts';
+import { withinDoubtWord } from '../../verdict-words.ts';
 
 /** What a standing pressure showed, as data. A check that was refused is no finding. */
 export const standingFindings = ['matches', 'non-condensables', 'mismatch', 'empty', 'within doubt'] as const;

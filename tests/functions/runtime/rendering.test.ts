@@ -54,7 +54,7 @@ describe('a verdict', () => {
     const verdict = {
       word: 'Low',
       reason: phrase`superheat is ${figure(5, 'temperatureDifference')}, not ${'more'}`,
-    };
+    } as const;
     expect(renderVerdict(verdict, at('US'))).toBe('Low: superheat is 9.0 degF, not more');
     expect(renderVerdict(verdict, at('SI'))).toBe('Low: superheat is 5.0 K, not more');
   });
