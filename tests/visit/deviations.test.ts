@@ -156,10 +156,10 @@ describe('what one reading does to another', () => {
         returnWetBulbK,
         ...outdoors(85),
       })?.sign;
-    // (3 x 67 - 80 - 85) / 2 = 18 degF
-    expect([12.9, 13.1, 22.9, 23.1].map((each) => at(each, f(67)))).toEqual(['-', '0', '0', '+']);
+    // Makers’ table at 85 degF outdoors: 15 at 66 degF wet bulb, 19 at 68.
+    expect([11.9, 12.1, 21.9, 22.1].map((each) => at(each, f(67)))).toEqual(['-', '0', '0', '+']);
     expect([6, 24].map((each) => at(each, undefined))).toEqual(['0', '0']);
-    // No target below 5 degF: (3 x 50 - 80 - 85) / 2 is negative, the rough band stays.
+    // No target below 5 degF: the table holds a dash, the rough band stays.
     expect([6, 24].map((each) => at(each, f(50)))).toEqual(['0', '0']);
   });
 

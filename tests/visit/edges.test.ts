@@ -326,13 +326,6 @@ describe('target superheat', () => {
     metering,
   });
 
-  it('is (3 WB - 80 - DB) / 2 degF, from 55 degF outdoors and a target of 5 degF on (limits inside)', () => {
-    expect(targetSuperheatK(target(67, 85)) * 1.8).toBeCloseTo(18, 9);
-    expect(targetSuperheatK(target(60, 90)) * 1.8).toBeCloseTo(5, 9);
-    expect(targetSuperheatK(target(60, 55)) * 1.8).toBeCloseTo(22.5, 9);
-    expect(targetSuperheatK(target(60, 90))).toBeCloseTo(fahrenheitDifferenceK(5), 9);
-  });
-
   it('names why there is none', () => {
     expect(errorOf(() => targetSuperheatK(target(67, 85, 'valve')))).toMatchObject({
       code: 'refused',
@@ -346,14 +339,14 @@ describe('target superheat', () => {
       received: '54.9 degF',
       limit: '55 degF or more',
     });
-    expect(errorOf(() => targetSuperheatK(target(60, 90.1)))).toMatchObject({
+    expect(errorOf(() => targetSuperheatK(target(62, 95)))).toMatchObject({
       code: 'refused',
       parameter: 'return_wet_bulb',
-      received: '60.0 degF',
+      received: '62.0 degF',
       limit: 'conditions with a target of 5 degF or more',
     });
-    expect(targetSuperheatIfAny(target(60, 90.1))).toBeUndefined();
+    expect(targetSuperheatIfAny(target(62, 95))).toBeUndefined();
     expect(targetSuperheatIfAny(target(67, 85, 'valve'))).toBeUndefined();
-    expect(targetSuperheatIfAny(target(67, 85))).toBeCloseTo(10, 9);
+    expect(targetSuperheatIfAny(target(68, 85))).toBeCloseTo(fahrenheitDifferenceK(19), 9);
   });
 });
