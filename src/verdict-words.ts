@@ -29,6 +29,7 @@ export const verdictWords = [
   { word: 'Normal', asks: 'go' },
   { word: 'Low', asks: 'care' },
   { word: 'High', asks: 'care' },
+  { word: 'Floodback or probe', asks: 'stop' },
   { word: 'Too cold', asks: 'care' },
   { word: 'Too hot', asks: 'stop' },
   // Standing pressure.

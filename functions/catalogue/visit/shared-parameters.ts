@@ -99,6 +99,14 @@ export const readyParameter = {
     'The verdict of READYCHECK for the same readings. Refused unless it begins with "Ready"; without it nothing is said about charge.',
 } as const;
 
+/** The text that SPLITCHECK left in its cell. */
+export const splitVerdictParameter = {
+  kind: 'text',
+  optional: true,
+  description:
+    'The verdict of SPLITCHECK for the same readings. Refused while it says High: air comes first.',
+} as const;
+
 const gauge = {
   kind: 'number',
   quantity: 'pressureDifference',

@@ -128,7 +128,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
     46,
     whenRunning(
       ['Suction pressure', 'Suction line'],
-      `OUNCE.SUPERHEATCHECK(${gas},${suction},[@Suction line],[@Ready],[?Return wet bulb],[?Outdoor dry bulb],[@Metering],"installer",${gauge},${probe},${site})`,
+      `OUNCE.SUPERHEATCHECK(${gas},${suction},[@Suction line],[@Ready],[?Return wet bulb],[?Outdoor dry bulb],[@Metering],"installer",${gauge},${probe},[?Split check],${site})`,
     ),
     'Superheat against its target, with its doubt.',
   ),

@@ -97,10 +97,13 @@ describe('target superheat', () => {
     expect(judged(-6.1, { role: 'verifier' })).toMatch(/^Low/);
   });
   rows.words('TSH-16', () => {
-    expect(judged(9)).toMatch(/^High: .*difference \+9\.0 degF; add/);
+    // The standard goes on to "add"; a single check names the evidence, DONEXT hears the rest.
+    expect(judged(9)).toMatch(/^High: .*difference \+9\.0 degF; the coil is starved: short of charge/);
+    expect(judged(9)).not.toMatch(/\badd\b/);
   });
   rows.words('TSH-17', () => {
-    expect(judged(-7)).toMatch(/^Low: .*difference -7\.0 degF; too much refrigerant: recover/);
+    expect(judged(-7)).toMatch(/^Low: .*difference -7\.0 degF; more liquid .* too much charge/);
+    expect(judged(-7)).not.toMatch(/\brecover\b/);
   });
   it('does not say so when ordinary instruments leave it in doubt (2.4 degF by root-sum-square)', () => {
     const ordinary = { gauge_accuracy: 3.5, probe_accuracy: 1.8 };
@@ -115,7 +118,7 @@ describe('target superheat', () => {
     ).toMatch(/weigh in/);
   });
   rows.words('TSH-22', () => {
-    const at = (superheat: number): string => judged(superheat - 13, { metering: 'valve' });
+    const at = (superheat: number): string => judged(superheat - 13, { metering: 'valve', role: 'verifier' });
     for (const superheat of [3, 14, 26]) expect(at(superheat)).toMatch(/^On target/);
     expect(at(2.9)).toMatch(/^Low/);
     expect(at(26.1)).toMatch(/^High/);

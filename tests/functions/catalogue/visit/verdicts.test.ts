@@ -97,7 +97,75 @@ describe('SUPERHEATCHECK and SPLITCHECK', () => {
 
   it('gives no advice on charge without a readiness verdict', () => {
     expect(textOf('SUPERHEATCHECK', line)).toMatch(/^High: superheat 22\.\d ± 2\.4 degF.*no word on charge/);
-    expect(textOf('SUPERHEATCHECK', { ...line, ready: 'Ready' })).toMatch(/add refrigerant by weighed steps/);
+    expect(textOf('SUPERHEATCHECK', { ...line, ready: 'Ready' })).toMatch(/short of charge or a restriction/);
+  });
+
+  it('names floodback or a bad probe before anything else when the superheat is below zero (definition)', () => {
+    for (const more of [{}, { metering: 'valve' }, { outdoor_temperature: null }, { ready: 'Ready' }]) {
+      const said = textOf('SUPERHEATCHECK', { ...line, line_temperature: 35.2, ...more });
+      expect(said).toMatch(/^Floodback or probe: superheat -4\.\d ± .*liquid runs back.*probe is loose/);
+      expect(said).not.toMatch(/too much|recover|\badd\b/);
+    }
+  });
+
+  it('hears the split first: air comes before superheat (California RA3.2.2, airflow before charge)', () => {
+    const low = { ...line, line_temperature: 44, ready: 'Ready' };
+    expect(textOf('SUPERHEATCHECK', { ...low, split: 'High: split 26.0 ± 1.4 degF' })).toMatch(
+      /^Refused: the air comes first/,
+    );
+    expect(textOf('SUPERHEATCHECK', { ...low, split: 'Normal: split 19.0 ± 1.4 degF' })).toMatch(/^Low/);
+    expect(textOf('SUPERHEATCHECK', low)).toMatch(/^Low.*split was not heard, air comes first/);
+  });
+
+  it('tells nobody to add, recover or stop, whatever the readings', () => {
+    for (const metering of ['capillary', 'orifice', 'valve'])
+      for (const refrigerant of ['R-410A', 'R-32', 'R-290'])
+        for (const line_temperature of [20, 45, 60, 75, 100])
+          expect(
+            textOf('SUPERHEATCHECK', { ...line, refrigerant, metering, line_temperature, ready: 'Ready' }),
+          ).not.toMatch(/\b(add|adding|recover|vent|stop)\b/i);
+  });
+
+  it('is never on target 9 degF under the published table (makers’ charging table, 14ACX page 26)', () => {
+    const dewF = line['line_temperature'] as number;
+    const zeroF = dewF - Number(/superheat ([\d.]+)/.exec(textOf('SUPERHEATCHECK', line))?.[1]);
+    for (const [outdoor, wetBulb, target] of [
+      [75, 62, 15],
+      [95, 72, 22],
+      [115, 76, 24],
+      [105, 76, 26],
+      [80, 76, 35],
+    ] as const)
+      for (const role of ['installer', 'verifier'])
+        for (const accuracy of [0, 3.5])
+          expect(
+            textOf('SUPERHEATCHECK', {
+              ...line,
+              line_temperature: zeroF + target - 9,
+              outdoor_temperature: outdoor,
+              return_wet_bulb: wetBulb,
+              role,
+              gauge_accuracy: accuracy,
+            }),
+          ).toMatch(/^(Low|Within doubt)/);
+  });
+
+  it('holds a valve to 4 to 25 degF for the installer (California 2008, page RA3-15)', () => {
+    const zeroF = 62 - 22;
+    const at = (superheat: number, role: string): string =>
+      textOf('SUPERHEATCHECK', {
+        ...line,
+        line_temperature: zeroF + superheat,
+        metering: 'valve',
+        role,
+        gauge_accuracy: 0,
+        probe_accuracy: 0,
+      });
+    expect(at(3, 'installer')).toMatch(/^Low/);
+    expect(at(3.5, 'verifier')).toMatch(/^On target/);
+    expect(at(4.5, 'installer')).toMatch(/^On target/);
+    expect(at(26, 'installer')).toMatch(/^High/);
+    expect(at(25.5, 'verifier')).toMatch(/^On target/);
   });
 
   it('needs the weather for a target', () => {
