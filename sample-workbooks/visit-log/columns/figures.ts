@@ -17,10 +17,10 @@ export const figureColumns: readonly ColumnRecipe[] = [
   figureColumn(
     'Expected coil',
     'temperature',
-    whenRunning(['Return dry bulb'], 'OUNCE.EXPECTEDEVAP([@Return dry bulb],,log_units)'),
+    whenRunning(['Return dry bulb'], 'OUNCE.EXPECTEDEVAP([@Return dry bulb],,[?Outdoor dry bulb],log_units)'),
     {
       width: 9,
-      note: 'Return air less 35 °F, by common practice.',
+      note: 'Return air less 35 °F, by common practice; a degree less for every six below 95 °F outdoors.',
     },
   ),
   declared(
@@ -119,7 +119,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
     46,
     whenRunning(
       ['Suction pressure', 'Return dry bulb'],
-      `OUNCE.EVAPCHECK(${gas},${suction},[@Return dry bulb],[@Ready],${gauge},${site})`,
+      `OUNCE.EVAPCHECK(${gas},${suction},[@Return dry bulb],[@Ready],${gauge},[?Outdoor dry bulb],${site})`,
     ),
     'The evaporator against the air it gets.',
   ),

@@ -27,6 +27,30 @@ describe('EVAPCHECK', () => {
     expect(evap('R-22', 34, { ready: 'Clean first: filter dirty' })).toMatch(/^Refused: .*filter dirty/);
   });
 
+  it('does not call mild weather short of charge (maker’s normal pressures, LRP14AC page 23: 5 degF over 30)', () => {
+    const saturation = (pressure: number): number =>
+      figureOf('SATTEMP', { refrigerant: 'R-410A', pressure, curve: 'dew' });
+    // 137 psig at 75, 150 psig at 105 degF outdoors, return air 80 degF in both.
+    const expected = (outdoor_temperature: number): number =>
+      figureOf('EXPECTEDEVAP', { return_temperature: 80, outdoor_temperature });
+    expect(Math.abs(expected(105) - expected(75) - (saturation(150) - saturation(137)))).toBeLessThan(0.5);
+
+    const mild = { return_temperature: 75, ready: 'Ready' };
+    expect(evap('R-22', 34, { ...mild, outdoor_temperature: 95 })).toMatch(/^Low/);
+    expect(evap('R-22', 34, { ...mild, outdoor_temperature: 65 })).toMatch(
+      /^In range: .*aim 35\.0 ± 5\.0 degF with 65 degF outdoors/,
+    );
+    expect(evap('R-22', 34, mild)).toMatch(/^Low.*mild weather \(not heard\)/);
+    // Below 55 degF outdoors (California RA3.2.1) nothing is judged but ice.
+    expect(evap('R-22', 38, { ...mild, outdoor_temperature: 50 })).toMatch(/^Refused: 50\.0 degF outdoors/);
+    expect(evap('R-22', 28, { ...mild, outdoor_temperature: 50 })).toMatch(/^Too cold/);
+  });
+
+  it('tells nobody to add or to stop', () => {
+    for (const coil of [30, 34, 40, 50])
+      expect(evap('R-22', coil, { ready: 'Ready' })).not.toMatch(/\b(add|recover|stop)\b/);
+  });
+
   it('judges freezing at the coldest point of a blend and the aim in its middle (R-407C glides about 10 degF)', () => {
     const dew = 37;
     const pressure = figureOf('SATPRESSURE', { refrigerant: 'R-407C', temperature: dew });
