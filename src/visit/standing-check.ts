@@ -45,7 +45,9 @@ export function isOtherGas(verdict: string | undefined): boolean {
 
 /**
  * What a standing pressure says about the gas inside: compared with the bubble point at the temperature of the parts.
- * It never says how much is inside: any liquid at all gives the same pressure.
+ * It never says how much is inside: any liquid at all gives the same pressure. Refused when unequal parts alone, or all
+ * doubts together, swallow the limit (once and twice its width), unless the pressure lies outside limit and doubt together:
+ * parts can be waited for, a gauge is what it is.
  *
  * @throws CalcError out-of-range when the ambient temperature lies off the saturation curve
  * @source phase rule; excess pressure of non-condensables by Dalton's law; 5 % and 30 min: common practice
@@ -69,32 +71,40 @@ function compare(reading: StandingPressureReading): Verdict {
   const { refrigerant, pressurePa, ambientTemperatureK } = reading;
   const saturationPa = saturationPressurePa(refrigerant, ambientTemperatureK, 'bubble');
   const excessPa = pressurePa - saturationPa;
-  const doubtPa = doubtOfComparison(reading, saturationPa);
+  const { doubtPa, partsDoubtPa } = doubtsOfComparison(reading, saturationPa);
   const found = phrase`${figure(Math.abs(excessPa), 'pressureDifference', { doubt: doubtPa })} ${
     excessPa < 0 ? 'below' : 'above'
   } the ${figure(saturationPa, 'pressure')} of ${refrigerant.designation} with liquid at ${figure(ambientTemperatureK, 'temperature')}`;
-  return { ...judge(reading, { excessPa, doubtPa, saturationPa, found }) };
+  return judge(reading, { excessPa, doubtPa, partsDoubtPa, saturationPa, found });
 }
 
 interface Comparison {
   readonly excessPa: number;
   readonly doubtPa: number;
+  /** The share of unequal parts in it. */
+  readonly partsDoubtPa: number;
   readonly saturationPa: number;
   readonly found: Phrase;
 }
 
 function judge(reading: StandingPressureReading, comparison: Comparison): Verdict {
-  const { excessPa, doubtPa, saturationPa, found } = comparison;
+  const { excessPa, doubtPa, partsDoubtPa, saturationPa, found } = comparison;
   const limitPa = identityTolerance * saturationPa;
   const size = Math.abs(excessPa);
   const spread = spreadWarning(reading.partsSpreadK);
+  const clear = size - doubtPa > limitPa;
+  if (!clear && (partsDoubtPa > limitPa || doubtPa > 2 * limitPa)) {
+    return refuse(
+      phrase`${found}: too much doubt for a limit of ${figure(limitPa, 'pressureDifference')}, another gas could be inside; measure again with all parts at one temperature${partsDoubtPa > limitPa ? [] : ' and a finer gauge'}${spread}`,
+    );
+  }
   if (size <= Math.min(doubtPa, limitPa) || size + doubtPa <= limitPa) {
     return {
       word: matchesWord,
       reason: phrase`${found}; this says what is inside, not how much${spread}`,
     };
   }
-  if (size - doubtPa <= limitPa) {
+  if (!clear) {
     return {
       word: withinDoubtWord,
       reason: phrase`${found}, the limit is ${figure(limitPa, 'pressureDifference')}; add nothing, measure again with all parts at one temperature${spread}`,
@@ -124,9 +134,15 @@ function spreadWarning(partsSpreadK: number | undefined): Phrase {
 }
 
 /** Gauge, and thermometer through the slope of the curve; unequal parts count as half their spread. */
-function doubtOfComparison(reading: StandingPressureReading, saturationPa: number): number {
+function doubtsOfComparison(
+  reading: StandingPressureReading,
+  saturationPa: number,
+): { readonly doubtPa: number; readonly partsDoubtPa: number } {
   const { refrigerant, ambientTemperatureK, accuracy, partsSpreadK = 0 } = reading;
-  const temperatureDoubtK = combinedDoubt(accuracy.probeK, partsSpreadK / 2);
   const slopePaPerK = saturationPa - saturationPressurePa(refrigerant, ambientTemperatureK - 1, 'bubble');
-  return combinedDoubt(accuracy.gaugePa, slopePaPerK * temperatureDoubtK);
+  const partsDoubtPa = (slopePaPerK * partsSpreadK) / 2;
+  return {
+    doubtPa: combinedDoubt(accuracy.gaugePa, slopePaPerK * accuracy.probeK, partsDoubtPa),
+    partsDoubtPa,
+  };
 }

@@ -44,7 +44,7 @@ export const standingcheck = defineFunction({
   returns: {
     kind: 'verdict',
     description:
-      'Matches, Non-condensables, Mismatch, Empty, Within doubt or Refused, then the reason. More than 5 % off: add nothing.',
+      'Matches, Non-condensables, Mismatch, Empty, Within doubt or Refused, then the reason. More than 5 % off: add nothing. Refused when unequal parts or coarse instruments leave more doubt than that.',
   },
   source:
     'Phase rule and Dalton’s law on the bubble curve; 30 min, 5 degF and 5 %: common practice, no source.',
@@ -63,6 +63,17 @@ export const standingcheck = defineFunction({
       arguments: { refrigerant: 'R-22', pressure: 132, ambient_temperature: 75, off_minutes: 12 },
       gives: 'Refused: off for 12 min',
       source: 'common practice, no source: 30 min',
+    },
+    {
+      arguments: {
+        refrigerant: 'R-22',
+        pressure: 132,
+        ambient_temperature: 75,
+        off_minutes: 45,
+        parts_spread: 60,
+      },
+      gives: 'Refused: 0.2 ± 6',
+      source: 'arithmetic: 30 degF at 2.2 psi each is nine times the 7.3 psi of 5 %',
     },
   ],
   compute: (args, { atmospherePa }) =>

@@ -105,6 +105,23 @@ describe('STANDINGCHECK', () => {
     expect(textOf('STANDINGCHECK', { ...standing, pressure: 260 })).toMatch(/^Non-condensables: 41/);
   });
 
+  it('refuses where unequal parts swallow the limit (R-22 at 75 degF: 5 % is 7.3 psi, 2.2 psi a degF by CoolProp 8.0.0)', () => {
+    const at = (parts_spread: number, pressure = 132.2): string =>
+      textOf('STANDINGCHECK', {
+        refrigerant: 'R-22',
+        ambient_temperature: 75,
+        off_minutes: 45,
+        pressure,
+        parts_spread,
+      });
+    expect(at(5)).toMatch(/^Matches/);
+    expect(at(60)).toMatch(/^Refused: 0\.\d ± 6\d\.\d psi .*another gas could be inside/);
+    for (let spread = 8; spread <= 100; spread += 4) expect(at(spread)).toMatch(/^Refused/);
+    // So far off that no doubt excuses it.
+    expect(at(10, 190)).toMatch(/^Non-condensables/);
+    expect(at(10, 60)).toMatch(/^Mismatch/);
+  });
+
   it('says so when gauge and probe cannot decide', () => {
     expect(textOf('STANDINGCHECK', { ...standing, pressure: 232 })).toMatch(/^Within doubt: .*add nothing/);
   });
