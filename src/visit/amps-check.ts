@@ -17,7 +17,7 @@ export const ampsBand: Band = { lowest: 0.7, highest: 1.1 };
 
 /**
  * Amps the unit would draw at its rated volts: the same watts at another voltage.
- * I rated = I V / V rated; of a dual rating the nearer one.
+ * I rated = I V / V rated; between the two of a dual rating the amps stand as read.
  *
  * @returns [A]
  * @source power of a loaded motor is set by its load; power factor taken as unchanged inside the band

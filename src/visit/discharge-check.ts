@@ -26,7 +26,7 @@ export function dischargeCheck(reading: {
   if (lineTemperatureK > dischargeLimitK) {
     return {
       word: 'Too hot',
-      reason: phrase`${found}; stop before the oil breaks down: outdoor coil, short charge, restriction or air inside`,
+      reason: phrase`${found}; the oil breaks down above it: outdoor coil, short charge, restriction or air inside`,
     };
   }
   return { word: 'Normal', reason: found };

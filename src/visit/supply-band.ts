@@ -76,7 +76,10 @@ export function supplyState(volts: number, rated: RatedVolts): SupplyState {
   return volts > highestV + slackV ? 'high' : 'in band';
 }
 
-/** The rating a measured voltage belongs to: the nearer of the two. */
+/**
+ * The voltage of the rated range that is nearest to a measured one: itself between the two of a dual rating, since a motor
+ * rated 208/230 V is rated for 219 V too. It moves with the reading, never by a jump.
+ */
 export function nearestRatedV(volts: number, { lowerV, upperV }: RatedVolts): number {
-  return Math.abs(volts - lowerV) < Math.abs(volts - upperV) ? lowerV : upperV;
+  return Math.min(Math.max(volts, lowerV), upperV);
 }

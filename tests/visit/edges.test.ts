@@ -70,10 +70,10 @@ describe('rated volts as a nameplate writes them', () => {
     ]);
   });
 
-  it('takes the nearer of two ratings, the upper one in the middle (rule of ours)', () => {
+  it('takes a voltage between two ratings as rated, and the nearer end outside them (definition of a range)', () => {
     const rated = readRatedVolts('208/230');
-    expect([190, 218, 219, 220, 240].map((volts) => nearestRatedV(volts, rated))).toEqual([
-      208, 208, 230, 230, 230,
+    expect([190, 208, 219, 230, 240].map((volts) => nearestRatedV(volts, rated))).toEqual([
+      208, 208, 219, 230, 230,
     ]);
   });
 });
@@ -89,6 +89,18 @@ describe('amps', () => {
     expect(check(7)).toMatch(/^Normal/);
     expect(check(11)).toMatch(/^Normal/);
     expect(check(11.1)).toMatch(/^High: .*111% of the rated 10\.0 A; outdoor coil/);
+  });
+
+  it('moves with the volts without a jump, at constant power outside the ratings (W = V A)', () => {
+    const rated = readRatedVolts('208/230');
+    const share = (volts: number): number =>
+      Number(/([\d.]+)% of/.exec(words(ampsCheck({ amps: 9, ratedAmps: 10, volts, rated })))?.[1]);
+    expect(share(218.9)).toBe(90);
+    expect(share(219.1)).toBe(90);
+    expect(share(242)).toBe(Math.round((90 * 242) / 230));
+    expect(share(195)).toBe(Math.round((90 * 195) / 208));
+    for (let volts = 188; volts <= 252; volts += 0.1)
+      expect(Math.abs(share(volts + 0.1) - share(volts))).toBeLessThanOrEqual(1);
   });
 
   it('nothing without volts or with bad ones (NEMA MG 1 12.44.1)', () => {
