@@ -20,6 +20,7 @@ export const verdictWords = [
   { word: 'Look first', asks: 'care' },
   { word: 'Wait', asks: 'care' },
   { word: 'Cold outdoors', asks: 'care' },
+  { word: 'Hot outdoors', asks: 'care' },
   { word: 'Fix supply', asks: 'stop' },
   { word: 'Thaw first', asks: 'stop' },
   { word: 'Clean first', asks: 'stop' },

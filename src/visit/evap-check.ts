@@ -4,7 +4,12 @@ import type { Refrigerant } from '../refrigerants/index.ts';
 import { fahrenheitK } from '../units/trade.ts';
 import { withinDoubtWord } from '../verdict-words.ts';
 import { coilTemperature } from './coil-temperature.ts';
-import { evaporatorBandK, evaporatorDifferenceK, expectedEvaporatorK } from './expected-temperatures.ts';
+import {
+  evaporatorBandK,
+  evaporatorDifferenceK,
+  expectedEvaporatorK,
+  highestReturnK,
+} from './expected-temperatures.ts';
 import { lowestOutdoorK } from './gates.ts';
 import { saturationDoubtK } from './instrument-accuracy.ts';
 import { onlyWhenOpen, refusalOfGate } from './ready-text.ts';
@@ -29,7 +34,7 @@ export const freezingK = fahrenheitK(32);
  * Whether the evaporator runs too cold, low, in range or high.
  * Freezing is judged at the coil's coldest point, the aim (return air less 35 degF, less a sixth of
  * what the outdoor air lacks to 95 degF, within 5) at the middle of its glide. Ice is named in any weather; below 55 degF
- * outdoors nothing else is judged.
+ * outdoors, and above 95 degF of return air, nothing else is judged.
  *
  * @throws CalcError out-of-range outside the saturation curve
  * @source freezing point of water; temperature difference of air-conditioning coils: common practice, no source; weather
@@ -50,6 +55,11 @@ export function evapCheck(reading: EvaporatorReading): Verdict {
   if (outdoorTemperatureK !== undefined && outdoorTemperatureK < lowestOutdoorK - 1e-9) {
     return refuse(
       phrase`${figure(outdoorTemperatureK, 'temperature')} outdoors is below ${figure(lowestOutdoorK, 'temperature', { decimals: 0 })}, no aim holds there`,
+    );
+  }
+  if (returnTemperatureK > highestReturnK + 1e-9) {
+    return refuse(
+      phrase`return air at ${figure(returnTemperatureK, 'temperature')} is above ${figure(highestReturnK, 'temperature', { decimals: 0 })}: the space is still being pulled down, no aim holds yet`,
     );
   }
   return compareWithAim({

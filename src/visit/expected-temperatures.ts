@@ -11,6 +11,9 @@ export const condenserDifferenceK = fahrenheitDifferenceK(25);
 
 export const condenserBandK = fahrenheitDifferenceK(5);
 
+/** Above it the space is still being pulled down and no coil rule holds. Common practice, no source. */
+export const highestReturnK = fahrenheitK(95);
+
 /** Outdoor air for which the usual difference holds: the rating point of air conditioners. */
 const ratingOutdoorK = fahrenheitK(95);
 

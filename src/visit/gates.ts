@@ -1,6 +1,7 @@
 import type { Phrase } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
 import { fahrenheitK, minutesS } from '../units/trade.ts';
+import type { VerdictWord } from '../verdict-words.ts';
 import type { RatedVolts } from './supply-band.ts';
 import { supplyBand, supplyState } from './supply-band.ts';
 
@@ -34,6 +35,8 @@ export interface Gate {
   readonly name: GateName;
   /** A gate nobody looked at is not open. */
   readonly state: 'open' | 'closed' | 'not seen';
+  /** First word of the verdict while this gate is closed. */
+  readonly word?: VerdictWord;
   /** What is wrong, or what was not looked at; empty when open. */
   readonly finding: Phrase;
 }
@@ -43,6 +46,12 @@ export const settlingS = minutesS(15);
 
 /** Lowest outdoor temperature for judging the charge of a running unit. Source: California RA3.2.1 (2008), RA3.2.1.1(d) (2013). */
 export const lowestOutdoorK = fahrenheitK(55);
+
+/**
+ * Highest outdoor temperature: 52 degC, the hottest maximum-operation test of ISO 5151 (climate T3, from memory). No unit is
+ * rated above it, and no target is published above 115 degF.
+ */
+export const highestOutdoorK = 273.15 + 52;
 
 /** Every gate of a reading set, first to be worked off first. */
 export function judgeGates(readings: GateReadings): readonly Gate[] {
@@ -56,7 +65,20 @@ export function judgeGates(readings: GateReadings): readonly Gate[] {
 }
 
 const open = (name: GateName): Gate => ({ name, state: 'open', finding: [] });
-const closed = (name: GateName, finding: Phrase): Gate => ({ name, state: 'closed', finding });
+const closedWords: Readonly<Record<GateName, VerdictWord>> = {
+  supply: 'Fix supply',
+  frost: 'Thaw first',
+  dirt: 'Clean first',
+  'outdoor temperature': 'Cold outdoors',
+  settling: 'Wait',
+};
+
+const closed = (name: GateName, finding: Phrase, word = closedWords[name]): Gate => ({
+  name,
+  state: 'closed',
+  word,
+  finding,
+});
 const notSeen = (name: GateName, finding: Phrase): Gate => ({ name, state: 'not seen', finding });
 
 function supplyGate({ volts, ratedVolts }: GateReadings): Gate {
@@ -102,7 +124,16 @@ function outdoorGate(outdoorTemperatureK: number | undefined): Gate {
   if (outdoorTemperatureK === undefined)
     return notSeen('outdoor temperature', phrase`the outdoor temperature`);
   // A reading of exactly 55 degF is allowed, whatever the conversion does to its last digit.
-  if (outdoorTemperatureK >= lowestOutdoorK - 1e-9) return open('outdoor temperature');
+  if (outdoorTemperatureK >= lowestOutdoorK - 1e-9 && outdoorTemperatureK <= highestOutdoorK + 1e-9) {
+    return open('outdoor temperature');
+  }
+  if (outdoorTemperatureK > highestOutdoorK) {
+    return closed(
+      'outdoor temperature',
+      phrase`${figure(outdoorTemperatureK, 'temperature')} outdoors is above ${figure(highestOutdoorK, 'temperature', { decimals: 0 })}, where no unit is rated`,
+      'Hot outdoors',
+    );
+  }
   return closed(
     'outdoor temperature',
     phrase`${figure(outdoorTemperatureK, 'temperature')} outdoors is below ${figure(lowestOutdoorK, 'temperature', { decimals: 0 })}`,

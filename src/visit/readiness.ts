@@ -1,19 +1,10 @@
 import type { Phrase, Verdict } from '../phrase.ts';
 import { phrase } from '../phrase.ts';
-import type { VerdictWord } from '../verdict-words.ts';
 import type { Gate, GateName, GateReadings } from './gates.ts';
 import { judgeGates } from './gates.ts';
 
 /** First words of the readiness verdict; only the first lets a charge verdict through. */
 export const readyWord = 'Ready';
-
-const closedWords: Readonly<Record<GateName, VerdictWord>> = {
-  supply: 'Fix supply',
-  frost: 'Thaw first',
-  dirt: 'Clean first',
-  'outdoor temperature': 'Cold outdoors',
-  settling: 'Wait',
-};
 
 const whatToDo: Readonly<Record<GateName, string>> = {
   supply: 'stop the unit and put the supply right',
@@ -33,7 +24,7 @@ export interface Readiness {
  * Whether readings of the running unit may be judged, or what to do first.
  * Order: supply, frost, dirt, outdoor temperature, then whatever nobody looked at, then the settling time.
  *
- * @source settling time and outdoor limit California RA3.2; supply band NEMA MG 1 12.44.1; ice and dirt first: common practice
+ * @source settling time and lower outdoor limit California RA3.2, upper ISO 5151 (from memory); supply band NEMA MG 1 12.44.1; ice and dirt first: common practice
  */
 export function readiness(readings: GateReadings): Readiness {
   const gates = judgeGates(readings);
@@ -47,7 +38,7 @@ function verdictOf(gates: readonly Gate[]): Verdict {
   const first = closed[0];
   // Minutes pass by themselves: what was not looked at is looked at while waiting, so it is named first.
   if (first && !(first.name === 'settling' && unseen.length > 0)) {
-    return { word: closedWords[first.name], reason: closedReason(first, closed.slice(1)) };
+    return { word: first.word ?? 'Look first', reason: closedReason(first, closed.slice(1)) };
   }
   if (unseen.length > 0) {
     return {

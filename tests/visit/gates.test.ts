@@ -39,6 +39,11 @@ describe('gates before a verdict', () => {
     ['frost at the inlet', { frost: 'inlet only' }, /^Thaw first: frost at the coil inlet/],
     ['volts below 103.5', { volts: 103.4 }, /^Fix supply: 103\.4 V is low.*103\.5 V to 126\.5 V/],
     ['volts above 126.5', { volts: 126.6 }, /^Fix supply: 126\.6 V is high/],
+    [
+      'hot outdoors (52 degC: hottest test of ISO 5151, from memory)',
+      { outdoorTemperatureK: fahrenheitK(126) },
+      /^Hot outdoors: 126\.0 degF outdoors is above 126 degF.*weigh in/,
+    ],
     ['cold outdoors', { outdoorTemperatureK: fahrenheitK(54.9) }, /^Cold outdoors: 54\.9 degF.*weigh in/],
   ])('closed: %s', (_, change, expected) => {
     expect(verdict(change)).toMatch(expected);

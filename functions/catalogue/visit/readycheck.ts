@@ -14,10 +14,10 @@ export const readycheck = defineFunction({
   returns: {
     kind: 'verdict',
     description:
-      'Ready, Fix supply, Thaw first, Clean first, Cold outdoors, Look first or Wait, then the reason.',
+      'Ready, Fix supply, Thaw first, Clean first, Cold outdoors, Hot outdoors, Look first or Wait, then the reason.',
   },
   source:
-    'Settling 15 min and outdoor 55 degF: California RA3.2 (2008, 2013). Supply band: ANSI/NEMA MG 1 12.44.1. Ice and dirt before charge: common practice, no source.',
+    'Settling 15 min and outdoor 55 degF: California RA3.2 (2008, 2013). Outdoor 126 degF: hottest test of ISO 5151, from memory. Supply band: ANSI/NEMA MG 1 12.44.1. Ice and dirt before charge: common practice, no source.',
   examples: [
     {
       arguments: {

@@ -4,30 +4,32 @@ import { roleChoices } from '../../../src/visit/superheat-check.ts';
 import { meteringChoices } from '../../../src/visit/target-superheat.ts';
 import { fahrenheitDifferenceK, fahrenheitK, minutesS } from '../../../src/units/trade.ts';
 
-const airTemperature = {
-  kind: 'number',
-  quantity: 'temperature',
-  minimum: fahrenheitK(-20),
-  maximum: fahrenheitK(140),
-} as const;
+/** The visit log rejects what lies outside these as well: no such air is met, a typing slip or another unit is. */
+const air = (lowestF: number, highestF: number) =>
+  ({
+    kind: 'number',
+    quantity: 'temperature',
+    minimum: fahrenheitK(lowestF),
+    maximum: fahrenheitK(highestF),
+  }) as const;
 
 export const returnTemperatureParameter = {
-  ...airTemperature,
+  ...air(40, 110),
   description: 'Air that goes into the indoor coil, dry bulb.',
 } as const;
 
 export const returnWetBulbParameter = {
-  ...airTemperature,
+  ...air(35, 90),
   description: 'Air that goes into the indoor coil, wet bulb.',
 } as const;
 
 export const supplyTemperatureParameter = {
-  ...airTemperature,
+  ...air(25, 105),
   description: 'Air that comes out of the indoor coil, dry bulb.',
 } as const;
 
 export const outdoorTemperatureParameter = {
-  ...airTemperature,
+  ...air(-20, 135),
   description: 'Air that goes into the outdoor coil, dry bulb.',
 } as const;
 

@@ -46,6 +46,14 @@ describe('EVAPCHECK', () => {
     expect(evap('R-22', 28, { ...mild, outdoor_temperature: 50 })).toMatch(/^Too cold/);
   });
 
+  it('has no aim while the space is pulled down (common practice, no source: 95 degF)', () => {
+    expect(evap('R-22', 60, { return_temperature: 95 })).toMatch(/^In range/);
+    expect(evap('R-22', 61, { return_temperature: 96 })).toMatch(/^Refused: return air at 96\.0 degF/);
+    expect(
+      refusalOf('EVAPCHECK', { refrigerant: 'R-22', pressure: 68, return_temperature: 111 }),
+    ).toMatchObject({ code: 'out-of-range', parameter: 'return_temperature' });
+  });
+
   it('tells nobody to add or to stop', () => {
     for (const coil of [30, 34, 40, 50])
       expect(evap('R-22', coil, { ready: 'Ready' })).not.toMatch(/\b(add|recover|stop)\b/);
