@@ -2,6 +2,7 @@ import { figure, phrase } from '../phrase.ts';
 import type { Phrase } from '../phrase.ts';
 import { settlingS } from '../visit/gates.ts';
 import { requireOpenGates } from './charging-gates.ts';
+import { notHeard, requireNoObjection, superheatReached } from './heard-evidence.ts';
 import { massFigure } from './mass-basis.ts';
 import { chargeRoomKg } from './charge-room.ts';
 import { aimReached, defaultAimK, permittedKg, requireFineScale, stepKg } from './next-step.ts';
@@ -33,6 +34,7 @@ const mostSteps = 200;
  */
 export function chargePlan(request: PlanRequest): readonly PlanRow[] {
   requireOpenGates(request);
+  requireNoObjection(request);
   requireFineScale(request);
   const rows: PlanRow[] = [];
   const roomKg = chargeRoomKg(request);
@@ -47,7 +49,8 @@ export function chargePlan(request: PlanRequest): readonly PlanRow[] {
       addKg,
       addedSoFarKg: request.addedKg + givenKg,
       roomAfterKg: roomKg - givenKg,
-      what: rows.length === 0 ? phrase`${watch(request)}${cautions(request)}` : watch(request),
+      what:
+        rows.length === 0 ? phrase`${watch(request)}${cautions(request)}${unheard(request)}` : watch(request),
     });
   }
   rows.push({
@@ -60,9 +63,15 @@ export function chargePlan(request: PlanRequest): readonly PlanRow[] {
   return rows;
 }
 
+/** Ounces that rest on the mass alone say so. */
+function unheard(request: PlanRequest): Phrase {
+  const missing = notHeard(request);
+  return missing.length === 0 ? [] : phrase`. Not heard: ${missing.join(', ')}; each may forbid it`;
+}
+
 function watch(request: PlanRequest): Phrase {
   const wait = phrase`Weigh in, wait ${figure(settlingS, 'minutes')}, read again`;
-  if (aimReached(request)) return phrase`${wait}; margin for a slow leak`;
+  if (aimReached(request) || superheatReached(request)) return phrase`${wait}; margin for a slow leak`;
   return phrase`${wait}; stop at ${figure(request.aimK ?? defaultAimK, 'temperature')} coil saturation`;
 }
 
@@ -78,6 +87,11 @@ function cautions(request: PlanRequest): Phrase {
 }
 
 function stop(request: PlanRequest, steps: number): Phrase {
+  if (superheatReached(request)) {
+    return steps === 0
+      ? phrase`Stop: the superheat is on target; more charge does not cool better`
+      : phrase`Stop: the margin is used up`;
+  }
   if (aimReached(request)) {
     return steps === 0
       ? phrase`Stop: the coil is at the aim; more charge does not cool better`

@@ -33,7 +33,8 @@ export function massFigure(massKg: number): Figure {
  *
  * m = found + added + hose
  *
- * @throws CalcError refused when nobody knows the starting mass: a pressure does not tell it
+ * @throws CalcError refused when nobody knows the starting mass, since a pressure does not tell it; also when nothing was
+ *   added and nobody says that the unit was emptied: a full unit would get its charge twice
  * @throws CalcError invalid-argument when the residual is said to be weighed but not given
  */
 export function massInUnitKg(state: ChargeState): number {
@@ -53,6 +54,17 @@ export function massInUnitKg(state: ChargeState): number {
       received: 'blank',
       limit: 'the weighed mass, 0 for an empty unit',
     });
+  }
+  if (massBasis === 'nameplate weighed in' && addedKg === 0 && foundKg === undefined) {
+    throw new CalcError(
+      `the nameplate is said to be weighed in, but nothing was added and nobody says that the unit was emptied; ${weighInOffer}`,
+      {
+        code: 'refused',
+        parameter: 'found',
+        received: 'blank',
+        limit: '0 for a unit that was emptied and evacuated',
+      },
+    );
   }
   return (foundKg ?? 0) + addedKg + hoseKg;
 }

@@ -5,6 +5,8 @@ import { fahrenheitK } from '../units/trade.ts';
 import { requireOpenGates } from './charging-gates.ts';
 import type { GateState } from './charging-gates.ts';
 import { chargeRoomKg } from './charge-room.ts';
+import { requireNoObjection, superheatReached } from './heard-evidence.ts';
+import type { HeardEvidence } from './heard-evidence.ts';
 import type { ChargeState } from './mass-basis.ts';
 import { spellMass } from './spell-mass.ts';
 
@@ -30,7 +32,7 @@ export interface ReadingAndAim {
   readonly aimK?: number | undefined;
 }
 
-export interface StepRequest extends ChargeState, GateState, ReadingAndAim {
+export interface StepRequest extends ChargeState, GateState, ReadingAndAim, HeardEvidence {
   readonly scaleStepKg: number;
   /** Still to be added for a slow leak once the reading has reached the aim [kg]. */
   readonly marginKg?: number | undefined;
@@ -43,10 +45,10 @@ export function aimReached(reading: ReadingAndAim): boolean {
   return suctionSaturationK !== undefined && suctionSaturationK >= aimK - 1e-6;
 }
 
-/** What may still go in: the room to the nameplate, or after the aim the stated margin where that is less. */
+/** What may still go in: the room to the nameplate, or after the aim or on target the stated margin where that is less. */
 export function permittedKg(request: StepRequest): number {
   const roomKg = chargeRoomKg(request);
-  return aimReached(request) ? Math.min(roomKg, request.marginKg ?? 0) : roomKg;
+  return aimReached(request) || superheatReached(request) ? Math.min(roomKg, request.marginKg ?? 0) : roomKg;
 }
 
 /** The step rule alone, without gates. */
@@ -68,14 +70,17 @@ export function stepKg(masses: {
  * Half of the room at most, so that no step can pass the nameplate; 0 is the stop. At or above the aim only a
  * stated margin is left, taken by the same rule.
  *
+ * Other checks are heard where they are handed over: any that speaks against charge forbids it, a blank says nothing.
+ *
  * @param request - masses [kg], temperatures [K], times [s]
  * @returns mass [kg], a whole number of scale steps
- * @throws CalcError refused: mass unknown, above the nameplate, a gate closed, not settled
+ * @throws CalcError refused: mass unknown, above the nameplate, a gate closed, not settled, evidence against charge
  * @throws CalcError out-of-range when the scale is too coarse for the charge
  * @source common practice, no source: halve as the limit comes near, wait between steps
  */
 export function nextStepKg(request: StepRequest): number {
   requireOpenGates(request);
+  requireNoObjection(request);
   requireFineScale(request);
   return stepKg({ ...request, permittedKg: permittedKg(request) });
 }

@@ -13,6 +13,8 @@ const fahrenheit = (value: number): number => (value + 459.67) / 1.8;
 const request: StepRequest = {
   nameplateKg: 14 * ounceKg,
   massBasis: 'nameplate weighed in',
+  // Emptied before: only then is nothing added yet a starting point.
+  foundKg: 0,
   addedKg: 0,
   scaleStepKg: 0.1 * ounceKg,
 };

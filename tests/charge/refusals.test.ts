@@ -21,7 +21,7 @@ const fahrenheitK = (degF: number): number => (degF + 459.67) / 1.8;
 const ounces = (count: number): number => count * ounceKg;
 
 /** 1 oz is 28.3 g, 2 oz 56.7 g, 14 oz 396.9 g, 15 oz 425.2 g, 16 oz 453.6 g (definition of the pound). */
-const unit = { nameplateKg: ounces(14), massBasis: 'nameplate weighed in', addedKg: 0 } as const;
+const unit = { nameplateKg: ounces(14), massBasis: 'nameplate weighed in', foundKg: 0, addedKg: 0 } as const;
 const step = { ...unit, scaleStepKg: ounces(0.1) };
 
 const recovery: CylinderQuestion = { refrigerant: findRefrigerant('R-22'), waterCapacityKg: 47.7 * poundKg };
@@ -71,7 +71,7 @@ describe('what a refusal names', () => {
     ],
     [
       'a residual without its mass',
-      () => chargeRoomKg({ ...unit, massBasis: 'residual weighed' }),
+      () => chargeRoomKg({ ...unit, foundKg: undefined, massBasis: 'residual weighed' }),
       {
         code: 'invalid-argument',
         parameter: 'found',
@@ -356,7 +356,7 @@ describe('what a charging plan says', () => {
 
   it('without a blend and a margin nothing of either', () => {
     expect(plan({ aimK: fahrenheitK(42) })[0]).toBe(
-      'Weigh in, wait 15 min, read again; stop at 42.0 degF coil saturation',
+      'Weigh in, wait 15 min, read again; stop at 42.0 degF coil saturation. Not heard: standing pressure, cause, split, superheat; each may forbid it',
     );
     expect(plan({ marginKg: 0 })[0]).not.toMatch(/capillary/);
   });

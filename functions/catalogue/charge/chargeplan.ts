@@ -2,15 +2,18 @@ import { chargePlan } from '../../../src/charge/charge-plan.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import { refrigerantParameter } from '../../runtime/shared-parameters.ts';
 import { nextstep } from './nextstep.ts';
-import { stepParameters, stepRequest } from './step-parameters.ts';
+import { evidenceParameters } from './shared-parameters.ts';
+import { heardEvidence, stepParameters, stepRequest } from './step-parameters.ts';
 
 export const chargeplan = defineFunction({
   id: 'CHARGEPLAN',
   family: 'charge',
-  summary: 'Every step from here to the stop, with what to watch at each: the most that may be needed.',
+  summary:
+    'Every step from here to the stop, with what to watch at each: the most that may be needed. Says what it has not heard.',
   parameters: {
     ...stepParameters,
     refrigerant: { ...refrigerantParameter, optional: true },
+    ...evidenceParameters,
   },
   returns: {
     kind: 'table',
@@ -51,6 +54,7 @@ export const chargeplan = defineFunction({
   compute: (given) =>
     chargePlan({
       ...stepRequest(given),
+      ...heardEvidence(given),
       leavesAsLiquid: given.refrigerant?.leavesCylinderAs === 'liquid',
     }).map(({ step, addKg, addedSoFarKg, roomAfterKg, what }) => [
       step,

@@ -30,7 +30,8 @@ export const addedParameter = {
 export const foundParameter = {
   ...mass,
   optional: true,
-  description: 'In the unit before this charging, as weighed. Needed for "residual weighed".',
+  description:
+    'In the unit before this charging, as weighed. Needed for "residual weighed"; 0 says that the unit was emptied, which "nameplate weighed in" needs before the first ounce.',
 } as const;
 
 export const hoseParameter = {
@@ -88,4 +89,29 @@ export const readyParameter = {
   kind: 'text',
   optional: true,
   description: 'The answer of READYCHECK. Anything that does not begin with "Ready" is refused.',
+} as const;
+
+/** What other checks said of the same readings; any may forbid charge, a blank is not heard. */
+export const evidenceParameters = {
+  superheat: {
+    kind: 'text',
+    optional: true,
+    description:
+      'The verdict of SUPERHEATCHECK. High lets gas in, On target is the stop, anything else is refused. Blank: not heard.',
+  },
+  split: {
+    kind: 'text',
+    optional: true,
+    description: 'The verdict of SPLITCHECK. High or Refused is refused: air comes first. Blank: not heard.',
+  },
+  standing: {
+    kind: 'text',
+    optional: true,
+    description: 'The verdict of STANDINGCHECK. Anything but Matches is refused. Blank: not heard.',
+  },
+  cause: {
+    kind: 'text',
+    optional: true,
+    description: 'The cause that leads in CAUSES. Anything but low charge is refused. Blank: not heard.',
+  },
 } as const;

@@ -1,3 +1,4 @@
+import type { HeardEvidence } from '../../../src/charge/heard-evidence.ts';
 import type { StepRequest } from '../../../src/charge/next-step.ts';
 import type { Arguments } from '../../runtime/define.ts';
 import * as shared from './shared-parameters.ts';
@@ -31,4 +32,8 @@ export function stepRequest(given: Arguments<typeof stepParameters>): StepReques
     scaleStepKg: given.scale_step,
     marginKg: given.margin,
   };
+}
+
+export function heardEvidence(given: Arguments<typeof shared.evidenceParameters>): HeardEvidence {
+  return { superheat: given.superheat, split: given.split, standing: given.standing, cause: given.cause };
 }

@@ -17,7 +17,7 @@ describe('NEXTSTEP in a sheet', () => {
 
   it('is blank while a needed cell is blank: nothing added is typed as 0', () => {
     expect(step({ added: null })).toBe('');
-    expect(step({ added: 0 })).toBeCloseTo(1, 9);
+    expect(step({ added: 0, found: 0 })).toBeCloseTo(1, 9);
   });
 
   it('takes a scale that reads grams', () => {
