@@ -5,10 +5,15 @@ import { figure, phrase, refuse } from '../phrase.ts';
 /** 1 micron of mercury, 101325/760000 Pa by definition of the torr. */
 const micronPa = 101_325 / 760_000;
 
-/** Level to reach before the pump is isolated. Common practice, no source; the maker's figure governs. */
-export const targetVacuumPa = 500 * micronPa;
 /** Level the isolated unit must stay at or below. Common practice, no source; the maker's figure governs. */
 export const decayLimitPa = 1000 * micronPa;
+/** Share of that level to reach before the pump is isolated: 500 of 1000 microns. Common practice, no source. */
+const targetShare = 0.5;
+export const targetVacuumPa = targetShare * decayLimitPa;
+/** What a vacuum gauge may be wrong by, as a share of its reading. Common practice, no source. */
+const gaugeShare = 0.1;
+/** A rise of more than this share of the limit says nothing good without a halfway reading. Common practice, no source. */
+const largestRiseShare = 0.5;
 /** How long it must stay there. Common practice, no source. */
 export const decayS = 600;
 
@@ -17,6 +22,8 @@ const moisturePlateauPa = 5000 * micronPa;
 
 /** A rise is levelling off when the second half of the wait brings less than this share of the first half. */
 const levellingShare = 0.5;
+/** A level typed in another unit is the same level. */
+const slack = 1e-9;
 /** Below this much rise in the first half nothing can be said of its shape. */
 const shapelessPa = 20 * micronPa;
 
@@ -30,6 +37,8 @@ export interface VacuumDecay {
   readonly gaugeAtFarEnd: boolean;
   /** In the middle of the wait [Pa abs]: tells a rise that levels off from one that goes on. */
   readonly halfwayPa?: number | undefined;
+  /** The maker's level that the isolated unit stays at or below [Pa abs]; 1000 microns if not given. */
+  readonly limitPa?: number | undefined;
   /** Coldest part of the unit [K]: water cannot make more than its saturation pressure there. */
   readonly coldestPartK?: number | undefined;
 }
@@ -38,12 +47,14 @@ export interface VacuumDecay {
  * What an isolated vacuum says: dry and tight, moisture, leak, or not yet.
  *
  * Moisture rises and levels off at the saturation pressure of water; a leak goes on rising. A level alone does not tell
- * them apart, so without a halfway reading both are named. Microns count from absolute zero: elevation does not enter.
+ * them apart, so without a halfway reading both are named. Dry is what will stay below the limit by more than the gauge may be
+ * wrong, not what is just below it now. Microns count from absolute zero: elevation does not enter.
  *
  * @source common practice, no source, for the levels; Hyland and Wexler 1983 for the water curve
  */
 export function vacuumDecay(decay: VacuumDecay): Verdict {
-  const { startPa, endPa, waitS } = decay;
+  const { startPa, endPa, waitS, limitPa = decayLimitPa } = decay;
+  const wantedPa = targetShare * limitPa;
   const start = micron(startPa);
   const end = micron(endPa);
   if (!decay.gaugeAtFarEnd) {
@@ -56,10 +67,10 @@ export function vacuumDecay(decay: VacuumDecay): Verdict {
       phrase`a vacuum does not get deeper by itself: ${start} at isolation, ${end} after. Was the pump still open?`,
     );
   }
-  if (startPa > targetVacuumPa) {
+  if (startPa > wantedPa * (1 + slack)) {
     return {
       word: 'Keep pumping',
-      reason: phrase`${start} at isolation, ${micron(targetVacuumPa)} or lower wanted`,
+      reason: phrase`${start} at isolation, ${micron(wantedPa)} or lower wanted`,
     };
   }
   if (waitS < decayS) {
@@ -68,18 +79,50 @@ export function vacuumDecay(decay: VacuumDecay): Verdict {
   }
   const shape = shapeOfRise(decay);
   const rise = phrase`${start} to ${end} in ${figure(waitS, 'minutes')}${shape === 'unknown' ? phrase`` : phrase` (${micron(decay.halfwayPa ?? 0)} halfway)`}`;
-  if (endPa <= decayLimitPa) {
-    return shape === 'rising'
-      ? {
-          word: 'Wait',
-          reason: phrase`${rise}: below ${micron(decayLimitPa)} but still rising steadily; hold as long again`,
-        }
-      : { word: 'Dry and tight', reason: phrase`${rise}: stays at or below ${micron(decayLimitPa)}` };
-  }
-  return aboveLimit(decay, shape, rise);
+  return endPa <= limitPa * (1 + slack)
+    ? belowLimit({ ...decay, limitPa }, shape, rise)
+    : aboveLimit({ ...decay, limitPa }, shape, rise);
 }
 
-function aboveLimit({ endPa, coldestPartK }: VacuumDecay, shape: Shape, rise: Phrase): Verdict {
+type Limited = VacuumDecay & { readonly limitPa: number };
+
+/** At or below the limit now; dry only when it will stay there, whatever the gauge is wrong by. */
+function belowLimit(decay: Limited, shape: Shape, rise: Phrase): Verdict {
+  const { startPa, endPa, limitPa } = decay;
+  const limit = micron(limitPa);
+  if (shape === 'rising') {
+    return {
+      word: 'Wait',
+      reason: phrase`${rise}: below ${limit} but still rising steadily; hold as long again`,
+    };
+  }
+  if (shape === 'unknown' && endPa - startPa > largestRiseShare * limitPa) {
+    return {
+      word: 'Wait',
+      reason: phrase`${rise}: below ${limit}, but it rose by ${micron(endPa - startPa)}; hold as long again and read halfway`,
+    };
+  }
+  const settledPa = settledLevelPa(decay, shape);
+  if (settledPa * (1 + gaugeShare) > limitPa) {
+    return {
+      word: 'Wait',
+      reason: phrase`${rise}: on its way to ${micron(settledPa)}, too near to ${limit} for a gauge good to ${figure(gaugeShare, 'percent', { decimals: 0 })}; hold as long again`,
+    };
+  }
+  return { word: 'Dry and tight', reason: phrase`${rise}: stays at or below ${limit}` };
+}
+
+/**
+ * Where a rise that levels off comes to rest: each further half of the wait brings the same share of the one before.
+ * end + second q / (1 - q), q = second / first
+ */
+function settledLevelPa({ startPa, halfwayPa, endPa }: VacuumDecay, shape: Shape): number {
+  if (shape !== 'levelling' || halfwayPa === undefined) return endPa;
+  const share = Math.max(0, (endPa - halfwayPa) / (halfwayPa - startPa));
+  return endPa + ((endPa - halfwayPa) * share) / (1 - share);
+}
+
+function aboveLimit({ endPa, coldestPartK, limitPa }: Limited, shape: Shape, rise: Phrase): Verdict {
   const waterPa = coldestPartK === undefined ? moisturePlateauPa : waterSaturationPressurePa(coldestPartK);
   const known = coldestPartK === undefined ? phrase`` : phrase` at ${figure(coldestPartK, 'temperature')}`;
   if (endPa > waterPa) {
@@ -98,7 +141,7 @@ function aboveLimit({ endPa, coldestPartK }: VacuumDecay, shape: Shape, rise: Ph
   }
   return {
     word: 'Moisture or leak',
-    reason: phrase`${rise}: above ${micron(decayLimitPa)}. Two readings do not tell which; take one halfway through the wait`,
+    reason: phrase`${rise}: above ${micron(limitPa)}. Two readings do not tell which; take one halfway through the wait`,
   };
 }
 

@@ -172,6 +172,8 @@ const table = {
       { symbol: 'Pa', names: ['pascal'], expression: 'Pa', decimals: 1 },
       { symbol: 'torr', names: ['mmhg'], expression: '101325 Pa / 760', decimals: 3 },
       { symbol: 'mbar', names: ['hpa'], expression: 'hPa', decimals: 3 },
+      // Absolute like all of them: a dial that counts down from the air cannot show a deep vacuum.
+      { symbol: 'inHg', names: ['in hg'], ...inchOfMercury, decimals: 3 },
     ],
   },
   temperature: {

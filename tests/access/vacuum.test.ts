@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { call } from '../../functions/catalogue/call.ts';
 import type { VacuumDecay } from '../../src/access/index.ts';
 import {
   decayLimitPa,
@@ -52,7 +53,13 @@ describe('vacuum decay', () => {
   });
 
   it.each<[string, InMicrons, RegExp, string]>([
-    ['VAC-24 passes', { start: 480, end: 990, halfway: 850 }, /^Dry and tight/, practice],
+    ['VAC-24 passes', { start: 480, end: 860, halfway: 790 }, /^Dry and tight/, practice],
+    [
+      'VAC-24 levels off above the limit',
+      { start: 480, end: 990, halfway: 850 },
+      /^Wait: .*on its way to 1075/,
+      'arithmetic: 990 + 140 x 0.378 / 0.622',
+    ],
     ['VAC-24 passes flat', { start: 300, end: 310, halfway: 305 }, /^Dry and tight/, practice],
     ['VAC-24 without a halfway reading', { start: 420, end: 780 }, /^Dry and tight/, practice],
     [
@@ -107,11 +114,7 @@ describe('vacuum decay', () => {
       /^Refused: .*400 micron at isolation/,
     ],
     ['as low halfway as at isolation', { start: 400, halfway: 400, end: 400 }, /^Dry and tight/],
-    [
-      '1000 microns themselves',
-      { start: 450, halfway: 900, end: 1000 },
-      /^Dry and tight: .*at or below 1000 micron/,
-    ],
+    ['1000 microns themselves', { start: 450, halfway: 900, end: 1000 }, /^Wait: .*too near to 1000 micron/],
     ['500 microns themselves', { start: 500, halfway: 505, end: 510 }, /^Dry and tight/],
     ['5000 microns without a temperature', { start: 450, end: 5000 }, /^Moisture or leak/],
     ['small rises one after the other', { start: 300, halfway: 305, end: 315 }, /^Dry and tight/],
@@ -148,5 +151,36 @@ describe('vacuum decay', () => {
   it('VAC-28 full-scale vacuum at 5000 ft is 24.9 inHg (standard atmosphere, computed)', async () => {
     const { standardAtmospherePa } = await import('../../src/air/index.ts');
     expect(standardAtmospherePa(5000 * 0.3048) / 3386.389).toBeCloseTo(24.9, 1);
+  });
+});
+
+describe('near the limit', () => {
+  it('never calls 300 to 990 microns dry, whatever the wait and the halfway reading (issue 14)', () => {
+    for (const minutes of [10, 20, 60, 600]) {
+      expect(verdict({ start: 300, end: 990, minutes })).toMatch(/^Wait/);
+      for (let halfway = 300; halfway <= 990; halfway += 5)
+        expect(verdict({ start: 300, end: 990, halfway, minutes })).toMatch(/^Wait/);
+    }
+  });
+
+  it('takes the maker’s limit of 270 Pa (2025 micron by definition of the torr), half of it at isolation', () => {
+    const inPascal = (start: number, end: number, limitPa = 270): string =>
+      inUsUnits(vacuumDecay({ startPa: start, endPa: end, waitS: 600, gaugeAtFarEnd: true, limitPa }));
+    expect(inPascal(130, 200)).toMatch(/^Dry and tight: .*at or below 2025 micron/);
+    expect(inPascal(136, 140)).toMatch(/^Keep pumping: .*1013 micron or lower wanted/);
+    expect(inPascal(130, 275)).toMatch(/^Moisture or leak: .*above 2025 micron/);
+    expect(inPascal(130, 260)).toMatch(/^Wait/);
+    expect(inPascal(30, 45, 66.66)).toMatch(/^Dry and tight: .*at or below 500 micron/);
+  });
+
+  it('reads inches of mercury from zero: 0.0165 inHg are 419 micron (1 inHg = 3386.389 Pa)', () => {
+    const given = { minutes: 10, far_end: 'yes', vacuum_start: '0.0165 inHg' };
+    expect(call('VACUUMCHECK', { ...given, vacuum_end: '0.0200 inHg' })).toMatch(
+      /^Dry and tight: 419 micron to 508 micron/,
+    );
+    // A dial that counts down from the air never shows a deep vacuum.
+    expect(call('VACUUMCHECK', { ...given, vacuum_start: '29.8 inHg', vacuum_end: '29.9 inHg' })).toMatch(
+      /^Keep pumping/,
+    );
   });
 });
