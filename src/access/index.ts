@@ -2,6 +2,8 @@ export { isFlammable } from './gas-safety.ts';
 export type { GasSafety } from './gas-safety.ts';
 export { lineTap, lineTapSizes, tappableLines } from './line-tap.ts';
 export type { TappableLine, TapRequest } from './line-tap.ts';
+export { missedLossKgPerS } from './missed-loss.ts';
+export type { TestScope } from './missed-loss.ts';
 export { nitrogenPressurePa, nitrogenTest } from './nitrogen-test.ts';
 export type { NitrogenFill, NitrogenForecast, NitrogenReading } from './nitrogen-test.ts';
 export { freeChargeKg, mountings, releaseHeightsM, roomChargeKg, roomCheck, smallestRoomM2 } from './room.ts';

@@ -1,6 +1,8 @@
 import { CalcError } from '../errors.ts';
-import type { Verdict } from '../phrase.ts';
+import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase, refuse } from '../phrase.ts';
+import type { TestScope } from './missed-loss.ts';
+import { missedLossKgPerS } from './missed-loss.ts';
 import { gaugePressureText } from './pressure-text.ts';
 
 export interface NitrogenFill {
@@ -25,6 +27,8 @@ export interface NitrogenReading extends NitrogenForecast {
   readonly gaugeDoubtPa: number;
   /** How far two readings of this probe may differ by themselves [K]. */
   readonly probeDoubtK: number;
+  /** How long it stood and in how much space: tells what loss the test would still miss. */
+  readonly scope?: TestScope | undefined;
 }
 
 /**
@@ -84,8 +88,16 @@ export function nitrogenTest(reading: NitrogenReading): Verdict {
   }
   return {
     word: 'Holds',
-    reason: phrase`${found} against ${wanted} expected at ${at}: no leak shown. A loss below ${figure(doubtPa, 'pressureDifference')} would not show`,
+    reason: phrase`${found} against ${wanted} expected at ${at}: no leak shown. A loss below ${figure(doubtPa, 'pressureDifference')} would not show${missed(reading, doubtPa)}`,
   };
+}
+
+function missed({ scope, startPa, endK, atmospherePa }: NitrogenReading, doubtPa: number): Phrase {
+  if (scope === undefined) return [];
+  const loss = missedLossKgPerS({ doubtPa, testPa: startPa, temperatureK: endK, atmospherePa }, scope);
+  const gas =
+    scope.refrigerant === undefined ? phrase`a refrigerant` : phrase`${scope.refrigerant.designation}`;
+  return phrase`: after ${figure(scope.heldS, 'hours', { decimals: scope.heldS < 36_000 ? 1 : 0 })} up to ${figure(loss, 'massRate')} of ${gas} may still leak`;
 }
 
 const nitrogenNames = new Set(['nitrogen', 'n2', 'dry nitrogen', 'oxygen free nitrogen', 'ofn']);

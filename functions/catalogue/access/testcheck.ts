@@ -1,6 +1,7 @@
+import { naming } from '../../../src/errors.ts';
 import { nitrogenTest } from '../../../src/access/nitrogen-test.ts';
 import { defineFunction } from '../../runtime/define.ts';
-import { elevationParameter } from '../../runtime/shared-parameters.ts';
+import { elevationParameter, refrigerantParameter } from '../../runtime/shared-parameters.ts';
 import * as shared from './nitrogen-parameters.ts';
 
 /** Two readings of one gauge, one probe: repeatability, not accuracy. Common practice, no source. */
@@ -36,10 +37,33 @@ export const testcheck = defineFunction({
       minimum: 0,
       default: probeRepeatabilityK,
     },
+    hours: {
+      kind: 'number',
+      quantity: 'hours',
+      description: 'How long it stood between the two readings.',
+      above: 0,
+      maximum: 3600 * 24 * 365,
+      optional: true,
+    },
+    free_volume: {
+      kind: 'number',
+      quantity: 'volume',
+      description:
+        'Gas space of the circuit with hoses, such as "1.5 L". With the hours it tells what loss a year the test still misses.',
+      above: 0,
+      maximum: 1,
+      optional: true,
+    },
+    refrigerant: {
+      ...refrigerantParameter,
+      optional: true,
+      description: 'What goes into the unit. Left out: any refrigerant, at the test pressure.',
+    },
     elevation: elevationParameter,
   },
   returns: { kind: 'verdict', description: 'Holds, Leak, Read again or Refused' },
-  source: 'Ideal gas at constant volume; doubts added as the root of the sum of squares (JCGM 100:2008).',
+  source:
+    'Ideal gas at constant volume; doubts added as the root of the sum of squares (JCGM 100:2008). Loss still missed: the same gap, flow by the squares of the pressures over the viscosity, standing at saturation; viscosities from memory.',
   examples: [
     {
       arguments: {
@@ -77,15 +101,21 @@ export const testcheck = defineFunction({
     },
   ],
   compute: (given, { atmospherePa }) =>
-    nitrogenTest({
-      startPa: given.start_pressure,
-      startK: given.start_temperature,
-      endPa: given.end_pressure,
-      endK: given.end_temperature,
-      lowSidePa: given.low_side,
-      gas: given.gas,
-      gaugeDoubtPa: given.gauge_doubt,
-      probeDoubtK: given.probe_doubt,
-      atmospherePa,
-    }),
+    naming({ temperature: 'end_temperature' }, () =>
+      nitrogenTest({
+        startPa: given.start_pressure,
+        startK: given.start_temperature,
+        endPa: given.end_pressure,
+        endK: given.end_temperature,
+        lowSidePa: given.low_side,
+        gas: given.gas,
+        gaugeDoubtPa: given.gauge_doubt,
+        probeDoubtK: given.probe_doubt,
+        scope:
+          given.hours === undefined || given.free_volume === undefined
+            ? undefined
+            : { heldS: given.hours, freeVolumeM3: given.free_volume, refrigerant: given.refrigerant },
+        atmospherePa,
+      }),
+    ),
 });

@@ -36,6 +36,28 @@ describe('access functions in a sheet', () => {
     expect(Math.abs((found as number) - 238.2)).toBeLessThanOrEqual(0.2);
   });
 
+  it('says what loss a year a test still misses (ideal gas and squares of the pressures, by hand)', () => {
+    const test = {
+      start_pressure: 300,
+      start_temperature: 70,
+      end_pressure: 300,
+      end_temperature: 70,
+      low_side: 320,
+      free_volume: '1.5 L',
+      probe_doubt: 0,
+    };
+    const missed = (more: Readonly<Record<string, string | number>>): number =>
+      Number(/up to ([\d.]+) oz\/year/.exec(call('TESTCHECK', { ...test, ...more }) as string)?.[1]);
+    // Two gauge readings of 1 psi: 1.414 psi = 9751 Pa. n = 9751 x 0.0015 / (8.314 x 294.3) = 5.98 mmol a day,
+    // 2.18 mol a year; x 0.1 kg/mol x 1.5 = 0.327 kg = 11.5 oz.
+    expect(missed({ hours: 24 })).toBeCloseTo(11.5, 0);
+    expect(missed({ hours: 1 })).toBeCloseTo(11.5 * 24, -1);
+    // R-410A: 72.6 g/mol, 201 psig at 70 degF (CoolProp 8.0.0): (215.7^2 - 14.7^2) / (314.7^2 - 14.7^2) = 0.469.
+    expect(missed({ hours: 24, refrigerant: 'R-410A' })).toBeCloseTo(11.5 * 0.726 * 0.469, 0);
+    expect(call('TESTCHECK', { ...test, hours: 24 })).toMatch(/^Holds: .* after 24 h up to/);
+    expect(call('TESTCHECK', { ...test })).not.toMatch(/year/);
+  });
+
   it('says above which nameplate pressure a test is refused', () => {
     const outcome = call('TESTPRESSURE', {
       start_pressure: 300,
