@@ -58,7 +58,7 @@ export const stepCautions: readonly Omit<Caution, 'number'>[] = [
   },
   {
     title: 'Cylinders',
-    text: 'At most 80 % full by weight, one gas to a cylinder, in date, on the scale while filling, never in a closed cab.',
+    text: 'At most 80 % of the volume as liquid: net weight up to 0.8 × water capacity × specific gravity of the gas. One gas to a cylinder, in date, on the scale while filling, never in a closed cab.',
   },
   {
     title: 'Pressure test',

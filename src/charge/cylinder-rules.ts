@@ -4,7 +4,7 @@ import { saturationPressurePa } from '../refrigerants/index.ts';
 import { hottestK, requireLiquidAt } from './cylinder-limit.ts';
 import type { CylinderKind } from './cylinder-kinds.ts';
 
-/** A cylinder may see this multiple of its service pressure at 131 degF. 49 CFR 173.301a, from memory. */
+/** A cylinder may see this multiple of its service pressure at 131 degF. 49 CFR 173.301a(d), as carried by a compliance network in 2024. */
 const hotPressureFactor = 1.25;
 
 export interface CylinderFacts {
@@ -24,7 +24,8 @@ export interface CylinderFacts {
  *
  * @throws CalcError refused: not refillable, another gas inside, test overdue, pressure class too low
  * @throws CalcError invalid-argument when the day of the fill is needed and missing
- * @source 49 CFR 178.65 (non-refillable), 180.209 (requalification), 173.301a (pressure), each from memory
+ * @source 49 CFR 178.65(i)(2)(viii)(B) by PHMSA interpretation 19-0021 (non-refillable), 180.209(a) (requalification; the periods
+ *   by specification were not seen), 173.301a(d) (pressure)
  */
 export function requireFillable(cylinder: CylinderFacts): void {
   requireRecoveryCylinder(cylinder);

@@ -54,13 +54,19 @@ export const cylinderlimit = defineFunction({
     description: 'A weight, or a temperature for "liquid full".',
   },
   source:
-    '80 % of the volume as liquid at 77 degF (AHRI Guideline K and training practice), never above the filling density of 49 CFR 173.304a nor liquid-full at 131 degF (49 CFR 173.304(b)); pressure at 131 degF at most 5/4 of the service pressure (49 CFR 173.301a, from memory)',
+    '80 % of the volume as liquid at 77 degF (AHRI Guideline K and training practice), never above the filling density of 49 CFR 173.304a nor liquid-full at 131 degF (49 CFR 173.304(b)); pressure at 131 degF at most 5/4 of the service pressure (49 CFR 173.301a(d))',
   examples: [
     {
       arguments: { refrigerant: 'R-22', water_capacity: 47.7 },
       gives: 45.6,
       tolerance: 0.3,
       source: density,
+    },
+    {
+      arguments: { refrigerant: 'R-290', water_capacity: 47.7 },
+      gives: 18.8,
+      tolerance: 0.1,
+      source: `${density}; 80 % by weight would be 38.2 lb, twice as much`,
     },
     {
       arguments: { refrigerant: 'R-22', water_capacity: 47.7, give: 'gross', tare: 27.6 },
@@ -83,7 +89,7 @@ export const cylinderlimit = defineFunction({
     {
       arguments: { refrigerant: 'R-410A', water_capacity: 47.7, service_pressure: 260 },
       gives: '#N/A',
-      source: '49 CFR 173.301a, from memory: 478 psig at 130 degF in CoolProp 8.0.0',
+      source: '49 CFR 173.301a(d): 484 psig at 131 degF in CoolProp 8.0.0',
     },
     {
       arguments: { refrigerant: 'R-410A', water_capacity: 47.7, contains: 'R-22' },

@@ -21,7 +21,11 @@ const thresholds: readonly (readonly [string, string, string])[] = [
   ['Expected coil', 'return air less 35 °F', 'common practice, no published source'],
   ['Time off before a standing pressure', '30 min', 'common practice, no published source'],
   ['Scale step', '0.1 oz or finer', 'common practice: 1 % of the charge or better'],
-  ['Cylinder fill', '80 % by weight', 'common practice for recovery cylinders'],
+  [
+    'Cylinder fill',
+    '0.8 × water capacity × specific gravity',
+    '80 % by volume: common practice for recovery cylinders',
+  ],
 ];
 
 const page = new Page(4);
