@@ -8,7 +8,7 @@ export const trendWords = ['No loss', 'One interval', 'Steady', 'Growing', 'Slow
 export type TrendWord = (typeof trendWords)[number];
 
 /** Rates that differ by less than this share are alike: weighing and weather move them. Common practice, no source. */
-const alike = 0.2;
+export const alikeShare = 0.2;
 
 /** How much an average over this many intervals can be trusted. Common practice, no source. */
 export function confidenceWord(intervals: number): 'none' | 'low' | 'fair' | 'good' {
@@ -24,8 +24,8 @@ export function trendOf(losses: readonly Loss[]): TrendWord {
   const before = losses.slice(0, -1);
   if (before.length === 0) return 'One interval';
   const ratio = lossRateKgPerS([last]) / lossRateKgPerS(before);
-  if (ratio > 1 + alike) return 'Growing';
-  return ratio < 1 - alike ? 'Slowing' : 'Steady';
+  if (ratio > 1 + alikeShare) return 'Growing';
+  return ratio < 1 - alikeShare ? 'Slowing' : 'Steady';
 }
 
 /** The losses that a forecast goes by: all alike ones together, only the last when the leak has changed. */
