@@ -2,7 +2,7 @@ import { CalcError } from '../../errors.ts';
 import type { Phrase } from '../../phrase.ts';
 import { figure, phrase } from '../../phrase.ts';
 import { fahrenheitDifferenceK } from '../../units/trade.ts';
-import { usualSubcooling } from '../diagnosis/deviation.ts';
+import { usualSubcooling } from '../rough-bands.ts';
 import { splitBand, splitDoubtK, temperatureSplitK } from '../split-check.ts';
 import { lineDoubtK, subcoolingK, superheatK } from '../superheat.ts';
 import type { Band, Place } from '../within-doubt.ts';

@@ -2,7 +2,7 @@ import { defaultScaleStepKg, largestStepKg, largestStepShare, stepKg } from '../
 import type { Phrase } from '../../../phrase.ts';
 import { figure, phrase } from '../../../phrase.ts';
 import { fahrenheitDifferenceK } from '../../../units/trade.ts';
-import { roughSuperheat } from '../../diagnosis/deviation.ts';
+import { roughSuperheat } from '../../rough-bands.ts';
 import { lineDoubtK } from '../../superheat.ts';
 import { targetDoubtK, targetSuperheatIfAny } from '../../target-superheat.ts';
 import type { Answer } from '../answer-form.ts';
