@@ -41,6 +41,7 @@ export const registerHeadings = {
   refrigerant: 'Refrigerant',
   nameplate: 'Nameplate charge',
   ratedVolts: 'Rated volts',
+  metering: 'Metering',
   certificate: 'Certificate',
   status: 'Status',
 } as const;

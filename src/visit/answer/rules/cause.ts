@@ -96,6 +96,12 @@ export function measureMore(evidence: Evidence, lead: JudgedCause, open: readonl
 export const maybeAir: Rule = (evidence) => {
   const [lead] = evidence.diagnosis().causes;
   if (lead?.cause !== 'non-condensables' || lead.confidence === 'unlikely') return undefined;
+  if (isUnweighed(evidence)) {
+    return answerOf('recover-and-weigh-in', phrase`Recover and weigh in`, [
+      phrase`air inside or an overcharge, more than the nameplate: ${causeLine(lead)}`,
+      phrase`the mass is unknown, and both are cured alike: recover all of it, have it identified, evacuate, weigh the nameplate charge in; a standing pressure before that tells which`,
+    ]);
+  }
   if (!evidence.hasWayIn) {
     return answerOf(
       'measure-more',
@@ -116,6 +122,11 @@ export const maybeAir: Rule = (evidence) => {
     [headings.suctionPa, headings.offS, headings.partsSpreadK],
   );
 };
+
+/** Gas went in that nobody weighed against what was there. */
+function isUnweighed({ inside, known, hasWayIn }: Evidence): boolean {
+  return hasWayIn && !Number.isFinite(inside.highKg) && (known.topUps > 0 || known.addedInVisitKg > 0);
+}
 
 /** Signs of too much gas. A weighed mass below the nameplate outranks them. */
 export const overcharge: Rule = (evidence) => {

@@ -95,6 +95,7 @@ export const lowCharge: Rule = (evidence) => {
   const { causes } = evidence.diagnosis();
   const [lead] = causes;
   if (lead === undefined || !isLow(lead) || lead.confidence === 'unlikely') return undefined;
+  if (onTargetAfterAll(evidence)) return undefined;
   const said = [causeLine(lead), ...superheatLine(evidence)];
   if (evidence.unit.nameplateKg === undefined) return noLabel(said);
   if (isEmptiedAndWeighed(evidence)) return addStep(evidence, said);
@@ -116,6 +117,22 @@ export const lowCharge: Rule = (evidence) => {
   }
   return addStep(evidence, said);
 };
+
+/**
+ * Low charge no more than possible, nothing wrong possible too, and superheat where the published target puts it: that is no reason
+ * to open or to add.
+ */
+function onTargetAfterAll(evidence: Evidence): boolean {
+  const [lead, second] = evidence.diagnosis().causes;
+  return (
+    lead !== undefined &&
+    isLow(lead) &&
+    lead.confidence === 'possible' &&
+    second?.cause === 'nothing wrong' &&
+    second.confidence === 'possible' &&
+    superheatPlace(evidence) === 'not high'
+  );
+}
 
 function noLabel(said: readonly Phrase[]): Answer {
   return answerOf(
@@ -139,7 +156,7 @@ const liquidSide: readonly string[] = [headings.liquidLineK, headings.liquidPa];
 function tellApart(evidence: Evidence, lead: JudgedCause): Answer | undefined {
   const rival = evidence.diagnosis().causes.find(({ cause }) => cause === 'restriction');
   const together = lead.cause !== 'low charge' || (rival !== undefined && rival.confidence !== 'unlikely');
-  if (!together) return undefined;
+  if (!together && evidence.set.liquidLineK !== undefined) return undefined;
   const open = openReadings(evidence);
   const liquid = open.filter((name) => liquidSide.includes(name));
   if (liquid.length === 0) return undefined;
@@ -242,6 +259,17 @@ function addStep(evidence: Evidence, said: readonly Phrase[]): Answer | undefine
   const left = roomKg(evidence);
   if (left === undefined || unit.nameplateKg === undefined) return undefined;
   const scaleStepKg = set.scaleStepKg ?? defaultScaleStepKg;
+  if (unit.metering === undefined) {
+    return answerOf(
+      'look-first',
+      phrase`Look first: capillary or valve`,
+      [
+        phrase`the register does not say how this unit meters its liquid, and superheat means nothing before it is known`,
+        ...said,
+      ],
+      [registerHeadings.metering],
+    );
+  }
   if (set.idleVolts === undefined) {
     return answerOf(
       'look-first',
@@ -296,9 +324,10 @@ export const weighInGoesOn: Rule = (evidence) => {
 /** Nothing in the readings is wrong: stop, close up or leave it sealed, and say what stays open. */
 export const nothingWrong: Rule = (evidence) => {
   const { known, inside, unit } = evidence;
-  const [lead] = evidence.diagnosis().causes;
+  const onTarget = onTargetAfterAll(evidence);
+  const lead = evidence.diagnosis().causes[onTarget ? 1 : 0];
   if (lead?.cause !== 'nothing wrong' || lead.confidence === 'unlikely') return undefined;
-  const open = openReadings(evidence);
+  const open = onTarget ? [] : openReadings(evidence);
   if (known.addedInVisitKg > 0 && unit.nameplateKg === undefined) return noLabel([causeLine(lead)]);
   const gap = massGap(evidence);
   if (gap && known.accessed) return gap;
