@@ -21,7 +21,11 @@ const figureFiles =
   /\.(csv|json|bib|xlsx|png|txt)$|^src\/data\/[^/]+\/[^/]+\.ts$|^src\/data\/(packed|provenance)\.ts$/;
 const programs = /^src\/data\/tools\/.*\.(ts|py)$/;
 /** Beside the folders: tables of figures inside the program. */
-const tables = ['src/visit/target-split-table.ts'];
+const tables = [
+  'src/visit/target-split-table.ts',
+  'src/visit/target-superheat-table.ts',
+  'src/data/confirmed-facts.ts',
+];
 
 export function provenanceRules(notices: string): readonly ProvenanceRule[] {
   const section = notices.split('## Where every figure comes from')[1]?.split('\n## ')[0] ?? '';

@@ -22,7 +22,8 @@ const leaveShare = 0.25;
 /**
  * Charge that sets no demand on the room, m1 = 4 m3 LFL [kg].
  *
- * @source IEC 60335-2-40 annex GG, from memory; newer editions allow 6 m3 for A2L gases, the smaller one is kept
+ * @source IEC 60335-2-40 annex GG, 4 m3 from memory; the edition of 2018 allows 6 m3 for A2L gases (1.84 kg of R-32 in a maker's
+ *   manual), the smaller one is kept
  */
 export function freeChargeKg(lowerFlammabilityLimitKgPerM3: number): number {
   return freeVolumeM3 * lowerFlammabilityLimitKgPerM3;

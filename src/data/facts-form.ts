@@ -18,7 +18,7 @@ export type RefrigerantType =
 /** ASHRAE 34 safety group: A or B (toxicity), then 1, 2L, 2 or 3 (flammability). */
 export type SafetyClass = 'A1' | 'A2L' | 'A2' | 'A3' | 'B1' | 'B2L' | 'B2' | 'B3';
 
-export type GwpBasis = 'AR4' | 'AR5' | 'AR6' | 'US exchange value' | 'EU 2024/573';
+export type GwpBasis = 'AR4' | 'AR5' | 'AR6' | 'US exchange value' | 'EU 2024/573' | '40 CFR 84.64';
 
 export interface PureFacts {
   readonly designation: string;

@@ -83,7 +83,7 @@ export const packed = {
   pure:
     'R-11|0|1|2|trichlorofluoromethane|4750|4660|6230|4750||1\n' +
     'R-115|0|1|2|chloropentafluoroethane|7370|7670|9600|7370||.6||1\n' +
-    'R-116|3|1|4|hexafluoroethane|12200|11100|12400||12200|0||1\n' +
+    'R-116|3|1|4|hexafluoroethane|12200|11100|12400||12400|0||1\n' +
     'R-12|0|1|2|dichlorodifluoromethane|10900|10200|12500|10900||1\n' +
     'R-123|5|6|2|dichlorotrifluoroethane|77|79|90.4|77||.02\n' +
     'R-1233zd(E)|7|1|2|trans-1-chloro-3,3,3-trifluoropropene||1|3.88||3.88|.0003\n' +
@@ -96,7 +96,7 @@ export const packed = {
     'R-142b|5|15|2|chlorodifluoroethane|2310|1980|2300|2310||.065||1\n' +
     'R-143a|11|9|4|trifluoroethane;1,1,1-trifluoroethane|4470|4800|5810|4470|4470|0|.282|1\n' +
     'R-152a|11|15|4|difluoroethane;1,1-difluoroethane|124|138|164|124|124|0|.13\n' +
-    'R-218|3|1|4|octafluoropropane;perfluoropropane|8830|8900|9290||8830|0||1\n' +
+    'R-218|3|1|4|octafluoropropane;perfluoropropane|8830|8900|9290||9290|0||1\n' +
     'R-22|5|1|2|chlorodifluoromethane|1810|1760|1960|1810||.055|||1\n' +
     'R-227ea|11|1|4|heptafluoropropane|3220|3350|3600|3220|3220|0\n' +
     'R-23|11|1|4|trifluoromethane;fluoroform|14800|12400|14600|14800|14800|0\n' +

@@ -19,7 +19,7 @@ export const yearDays = 365;
  *
  * @returns share of the full charge per year
  * @throws CalcError out-of-range when no day has passed: additions of one day are one addition
- * @source 40 CFR 82.152, "leak rate", from memory
+ * @source 40 CFR 82.152, "leak rate", as restated in a study guide; the start at a verified repair from memory
  */
 export function annualizedRate(loss: {
   readonly addedKg: number;
@@ -44,7 +44,7 @@ export function annualizedRate(loss: {
  * @param record.verifiedDay - additions up to this day are left out
  * @param asOfDay - last day that counts
  * @returns share of the full charge per year
- * @source 40 CFR 82.152, "leak rate", from memory
+ * @source 40 CFR 82.152, "leak rate", as restated in a study guide; the start at a verified repair from memory
  */
 export function rollingRate(
   record: LeakRecord & { readonly fullChargeKg: number; readonly asOfDay: number },

@@ -1,3 +1,4 @@
+import { confirmedSafetyClass, odpConfirmedBy, safetyClassConfirmedBy } from '../data/confirmed-facts.ts';
 import type { Catalogue } from '../data/catalogue.ts';
 import type { FluidEquation, MixingPair } from '../data/equation-form.ts';
 import type { BlendFacts, GwpBasis, PureFacts, RefrigerantType, SafetyClass } from '../data/facts-form.ts';
@@ -11,7 +12,7 @@ import type { QualityGrade } from './quality.ts';
 import { isBlendFacts } from './refrigerant.ts';
 import type { Component, FactName, Facts, Refrigerant } from './refrigerant.ts';
 import { SaturationFit } from './saturation-fit.ts';
-import { blendGwp, gwpSources } from './warming.ts';
+import { blendGwp, gwpOf, gwpSources } from './warming.ts';
 
 const atmospherePa = 101325;
 
@@ -70,7 +71,7 @@ export class BuiltRefrigerant implements Refrigerant {
     } else {
       this.composition = [{ designation: facts.designation, massFraction: 1, moleFraction: 1 }];
       this.molarMassKgPerMol = equationOf(library, facts.designation).molarMassKgPerMol;
-      this.gwp = facts.gwp;
+      this.gwp = gwpOf(facts);
       this.odp = facts.odp;
       this.leavesCylinderAs = 'liquid or vapor';
     }
@@ -145,18 +146,32 @@ export class BuiltRefrigerant implements Refrigerant {
     return {
       composition: compositionSource(this.facts),
       type: 'by composition',
-      safetyClass: 'ASHRAE 34; from memory of the standard',
+      safetyClass: confirmedSafetyClass.has(this.designation)
+        ? `ASHRAE 34, ${safetyClassConfirmedBy}`
+        : 'ASHRAE 34; from memory of the standard',
       molarMass: 'equation of state of each component',
       criticalPoint:
         own !== undefined ? `as stated with the ${model}` : `where the phases meet in the ${model}`,
       normalBoilingPoint: `${model}, at 101.325 kPa`,
       glide: `${model}, at 101.325 kPa`,
       usualOil: 'trade practice; the nameplate or the maker decides',
-      odp: 'Montreal Protocol, by mass for blends; from memory',
+      odp: odpSource(
+        this.composition.map(({ designation }) => designation),
+        this.odp,
+      ),
       lowerFlammabilityLimit: 'ASHRAE 34; from memory of the standard',
       model,
     };
   }
+}
+
+/** The components that deplete ozone, each with the place that confirms its value or "from memory". */
+function odpSource(designations: readonly string[], odp: number): string {
+  if (odp === 0) return 'no chlorine or bromine: by composition';
+  const byMass = designations.length > 1 ? ', by mass of the components' : '';
+  const seen = designations.flatMap((designation) => odpConfirmedBy[designation] ?? []);
+  const isConfirmed = designations.length === 1 && seen.length === 1;
+  return isConfirmed ? (seen[0] ?? '') : `Montreal Protocol${byMass}; from memory`;
 }
 
 function compositionSource(facts: Facts): string {

@@ -22,7 +22,7 @@ export const frequencyTolerance = 0.05;
 /** Sum of voltage and frequency deviation that is still acceptable. Source: ANSI/NEMA MG 1 12.44.1. */
 export const combinedTolerance = 0.1;
 
-/** Above this a three-phase motor is derated; above the second it must not run. Source: NEMA MG 1 14.36, from memory. */
+/** Above this a three-phase motor is derated; above the second it must not run. Source: NEMA MG 1 as quoted by engineers (derating curve 20-2; 14.36 itself was not seen). */
 export const unbalanceDerating = 0.01;
 export const unbalanceStop = 0.05;
 
@@ -42,7 +42,7 @@ export function legUnbalance(legsV: readonly number[]): number {
 /**
  * Whether the supply may run the unit: band, frequency and both together, then legs, then drop under load.
  *
- * @source ANSI/NEMA MG 1 12.44.1; unbalance NEMA MG 1 14.36 from memory; drop 5 %: common practice
+ * @source ANSI/NEMA MG 1 12.44.1; unbalance NEMA MG 1 14.36, second hand; drop 5 %: common practice
  */
 export function voltageCheck(reading: SupplyReading): Verdict {
   const { volts, rated } = reading;

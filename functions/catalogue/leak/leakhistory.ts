@@ -40,7 +40,7 @@ export const leakhistory = defineFunction({
     description: 'One row per interval, oldest first; a last row tells how many additions were left out.',
   },
   source:
-    '40 CFR 82.152, definition of leak rate, from memory. Net of gas recovered in the same visit; additions of one day merged; hose losses, top-offs, seasonal corrections and new charges left out.',
+    '40 CFR 82.152, definition of leak rate, as restated in a study guide. Net of gas recovered in the same visit; additions of one day merged; hose losses, top-offs, seasonal corrections and new charges left out.',
   examples: [
     {
       arguments: { ledger: exampleLedger, unit_id: 'W-12', full_charge: 14, since: '2025-10-02' },

@@ -10,7 +10,7 @@ import { mergedByDay } from '../../../src/leak/additions.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import { fullChargeParameter, recordFrom, recordParameters } from './record-parameters.ts';
 
-const definition = '40 CFR 82.152, definition of leak rate, from memory; arithmetic';
+const definition = '40 CFR 82.152, definition of leak rate, as restated in a study guide; arithmetic';
 
 export const leakrate = defineFunction({
   id: 'LEAKRATE',
@@ -33,7 +33,7 @@ export const leakrate = defineFunction({
     },
   },
   returns: { kind: 'number', quantity: 'percentPerYear', description: 'Leak rate.' },
-  source: '40 CFR 82.152, definition of leak rate, from memory',
+  source: '40 CFR 82.152, definition of leak rate, as restated in a study guide',
   examples: [
     {
       arguments: { full_charge: 14, added: 3, days: 200 },

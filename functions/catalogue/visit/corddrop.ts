@@ -25,13 +25,14 @@ export const corddrop = defineFunction({
     },
   },
   returns: { kind: 'number', quantity: 'voltage', description: 'Volts lost' },
-  source: 'Ohm’s law; copper at 75 degC, NEC chapter 9 Table 8, from memory.',
+  source:
+    'Ohm’s law; uncoated stranded copper at 75 degC, NEC chapter 9 Table 8. Tinned copper drops 3 to 6 % more.',
   examples: [
     {
       arguments: { amps: 14, length: 100, wire_gauge: 12 },
       gives: 5.54,
       tolerance: 0.05,
-      source: '2 × 14 A × 0.198 ohm; NEC chapter 9 Table 8, from memory',
+      source: '2 × 14 A × 0.198 ohm; NEC chapter 9 Table 8',
     },
     {
       arguments: { amps: 14, length: 100, wire_gauge: 13 },

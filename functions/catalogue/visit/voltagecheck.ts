@@ -30,7 +30,7 @@ export const voltagecheck = defineFunction({
     description: 'In band, Low, High, Frequency, Unbalanced or Drop, then the figures.',
   },
   source:
-    'ANSI/NEMA MG 1 12.44.1: volts ± 10 %, frequency ± 5 %, together 10 %. Unbalance MG 1 14.36, from memory. Drop 5 %: common practice, no source.',
+    'ANSI/NEMA MG 1 12.44.1: volts ± 10 %, frequency ± 5 %, together 10 %. Unbalance MG 1 14.36, second hand. Drop 5 %: common practice, no source.',
   examples: [
     {
       arguments: { volts: 117, rated_volts: '115', idle_volts: 120 },

@@ -45,8 +45,12 @@ const checked = dateSerial('2026-11-25');
 
 const limits: readonly (readonly [string, string, string])[] = [
   ['Small appliance', 'sealed at the factory, 5 lb or less', '40 CFR 82.152, from memory'],
-  ['Leak rate of one addition', 'annualized, at most 365 days counted', '40 CFR 82.152, from memory'],
-  ['Leak rate over a year', 'all additions within 365 days', '40 CFR 82.152, from memory'],
+  [
+    'Leak rate of one addition',
+    'annualized, at most 365 days counted',
+    '40 CFR 82.152, as restated in a study guide',
+  ],
+  ['Leak rate over a year', 'all additions within 365 days', '40 CFR 82.152, as restated in a study guide'],
   ['Call at', '85 % of the nameplate charge', 'common practice, no published source'],
   ['Growing leak', 'last interval 20 % faster than before', 'common practice, no published source'],
   ['Trust in a date', 'one interval low, two fair, more good', 'common practice, no published source'],

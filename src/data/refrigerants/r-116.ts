@@ -6,7 +6,7 @@ export const facts: PureFacts = {
   type: 'PFC',
   safetyClass: 'A1',
   usualOil: 'polyolester (POE)',
-  gwp: { AR4: 12200, AR5: 11100, AR6: 12400, 'EU 2024/573': 12200 },
+  gwp: { AR4: 12200, AR5: 11100, AR6: 12400, 'EU 2024/573': 12400 },
   odp: 0,
   onlyInBlends: true,
 };

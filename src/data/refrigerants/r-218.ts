@@ -6,7 +6,7 @@ export const facts: PureFacts = {
   type: 'PFC',
   safetyClass: 'A1',
   usualOil: 'polyolester (POE)',
-  gwp: { AR4: 8830, AR5: 8900, AR6: 9290, 'EU 2024/573': 8830 },
+  gwp: { AR4: 8830, AR5: 8900, AR6: 9290, 'EU 2024/573': 9290 },
   odp: 0,
   onlyInBlends: true,
 };
