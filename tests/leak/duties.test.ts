@@ -327,7 +327,8 @@ describe('every rule', () => {
     expect(gwpEuropeanUnion(findRefrigerant('R-22'))).toBe(1810);
     expect(gwpUnitedStates(findRefrigerant('R-22'))).toBe(1810);
     expect(gwpEuropeanUnion(findRefrigerant('R-1234yf'))).toBe(0.501); // AR6, which Annex II takes for this gas
-    expect(gwpUnitedStates(findRefrigerant('R-1234yf'))).toBe(4);
+    // 40 CFR 84.64(b): an HFO counts 1.
+    expect(gwpUnitedStates(findRefrigerant('R-1234yf'))).toBe(1);
     expect(Math.abs((gwpEuropeanUnion(findRefrigerant('R-454B')) ?? 0) - 465)).toBeLessThan(1);
   });
 });

@@ -208,7 +208,7 @@ describe('what an error names', () => {
         code: 'not-available',
         parameter: 'basis',
         received: 'US exchange value',
-        limit: 'AR4, AR5, AR6, EU 2024/573',
+        limit: 'AR4, AR5, AR6, EU 2024/573, 40 CFR 84.64',
         message: 'R-1234yf has no GWP on the basis US exchange value',
       },
     ],

@@ -15,7 +15,7 @@ export const co2e = defineFunction({
       choices: gwpBases,
       default: 'AR4',
       description:
-        'Edition of the GWP: AR4, AR5 or AR6 of the climate panel, US exchange value, EU 2024/573. Say which with every figure.',
+        'Edition of the GWP: AR4, AR5 or AR6 of the climate panel, US exchange value, EU 2024/573, 40 CFR 84.64. Say which with every figure.',
     },
   },
   returns: { kind: 'number', quantity: 'carbonDioxideMass', description: 'CO2-equivalent in kilograms.' },

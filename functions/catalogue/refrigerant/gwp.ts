@@ -11,13 +11,13 @@ export const gwp = defineFunction({
     refrigerant: refrigerantParameter,
     basis: {
       kind: 'choice',
-      choices: ['AR4', 'AR5', 'AR6', 'US exchange value', 'EU 2024/573'],
+      choices: gwpBases,
       description: 'Whose figures: rules differ, so none is assumed.',
     },
   },
   returns: { kind: 'number', quantity: 'ratio', description: 'Warming potential, carbon dioxide = 1' },
   source:
-    'IPCC assessment reports, AIM Act exchange values, Regulation (EU) 2024/573; blends weighted by mass as its Annex VI does.',
+    'IPCC assessment reports, AIM Act exchange values, Regulation (EU) 2024/573; blends weighted by mass as its Annex VI does. 40 CFR 84.64 counts an HFO in a blend as 1 and leaves out what its table does not list.',
   examples: [
     {
       arguments: { refrigerant: 'R-32', basis: 'AR4' },
@@ -30,6 +30,12 @@ export const gwp = defineFunction({
       gives: 2255.5,
       tolerance: 0.5,
       source: 'IPCC AR6: half of 771 and half of 3740',
+    },
+    {
+      arguments: { refrigerant: 'R-454B', basis: '40 CFR 84.64' },
+      gives: 465.4,
+      tolerance: 0.1,
+      source: '40 CFR 84.64(b): 0.689 x 675 + 0.311 x 1',
     },
     { arguments: { refrigerant: 'R-410A', basis: 'AR3' }, gives: '#VALUE!', source: 'no such basis' },
   ],

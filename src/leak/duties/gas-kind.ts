@@ -24,7 +24,7 @@ export function isFlammable(refrigerant: Refrigerant): boolean {
 
 /** Value that the rules of the United States go by. */
 export function gwpUnitedStates({ gwp }: Refrigerant): number | undefined {
-  return gwp['US exchange value'] ?? gwp.AR4;
+  return gwp['40 CFR 84.64'] ?? gwp['US exchange value'] ?? gwp.AR4;
 }
 
 /** Value that the rules of the European Union go by. */

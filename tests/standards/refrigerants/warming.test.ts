@@ -5,6 +5,8 @@ import { findRefrigerant, refrigerants } from '../../../src/refrigerants/index.t
 const ipcc = 'IPCC AR4/AR5/AR6 tables as collected by openclimatedata/globalwarmingpotentials, read';
 const act = '42 U.S.C. 7675(c)(1) and (e)(1)(D), read';
 const regulation = 'Regulation (EU) 2024/573, Annexes II and VI, read';
+const transition =
+  '40 CFR 84.64(b), text and the row of HCFO-1233zd(E) read; HFO-1234yf 1 from memory; by mass';
 const weighted = 'component values weighted by mass (the method of Regulation (EU) 2024/573, Annex VI)';
 const memory = 'from memory of the documents named in gwpSources';
 
@@ -36,6 +38,11 @@ const expected: [string, GwpBasis, number, string][] = [
   ['R-23', 'US exchange value', 14800, act],
   ['R-22', 'US exchange value', 1810, act],
   ['R-12', 'US exchange value', 10900, act],
+  ['R-454B', '40 CFR 84.64', 465.386, transition],
+  ['R-454C', '40 CFR 84.64', 145.91, transition],
+  ['R-513A', '40 CFR 84.64', 629.76, transition],
+  ['R-410A', '40 CFR 84.64', 2087.5, transition],
+  ['R-1233zd(E)', '40 CFR 84.64', 4, transition],
   ['R-1234yf', 'EU 2024/573', 0.501, regulation],
   ['R-290', 'EU 2024/573', 0.02, regulation],
   ['R-600a', 'EU 2024/573', 0, regulation],
@@ -63,6 +70,11 @@ describe('warming potentials over 100 years', () => {
     for (const gas of refrigerants()) {
       if (gas.odp >= 0.001) expect(gas.gwp['EU 2024/573'], gas.designation).toBeUndefined();
     }
+  });
+
+  it('have no value by 40 CFR 84.64 for what holds no regulated substance', () => {
+    for (const gas of ['R-22', 'R-290', 'R-600a', 'R-744'])
+      expect(findRefrigerant(gas).gwp['40 CFR 84.64'], gas).toBeUndefined();
   });
 
   it('name a source for every basis', () => {
