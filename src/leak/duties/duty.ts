@@ -24,8 +24,8 @@ export interface DutyQuestion {
 
 export type DutyAnswer = 'Applies' | 'Does not apply' | 'Check';
 
-/** Whether somebody read the rule, or recalled it. */
-export type HowKnown = 'read' | 'from memory';
+/** Whether somebody read the rule itself, read what others wrote of it, or recalled it. */
+export type HowKnown = 'read' | 'from summaries' | 'from memory';
 
 /** A published rule, with what is known of it. */
 export interface Rule {

@@ -1,5 +1,6 @@
 import { figure, phrase } from '../../phrase.ts';
 import { dayOf } from './duty.ts';
+import { evacuationLevel, pressureClass } from './evacuation-level.ts';
 import type { DutyQuestion, EquipmentUse, Rule } from './duty.ts';
 import { gwpUnitedStates, isFlammable, isNatural, isOnlyHfo, isOzoneDepleting } from './gas-kind.ts';
 
@@ -21,6 +22,9 @@ export const repairLimit: Readonly<Record<EquipmentUse, number>> = {
   'commercial refrigeration': 0.2,
   'industrial process': 0.3,
 };
+
+/** Days to repair a leak above the limit; the longer time where an industrial process must stop for it. 40 CFR 82.157(d), from memory. */
+export const repairDays = { usual: 30, shutdown: 120 } as const;
 
 /** Share to recover from a small appliance: 40 CFR 82.156(b) and 82.158. */
 export const recoveredShare = { compressorRuns: 0.9, compressorDead: 0.8 } as const;
@@ -59,7 +63,7 @@ const venting: Rule = {
 
 const certification: Rule = {
   name: 'Certified technician',
-  source: '40 CFR 82.161',
+  source: '40 CFR 82.161; Type I by a training text, Types II and III from memory',
   known: 'from memory',
   judge: (question) =>
     isNatural(question.refrigerant)
@@ -73,7 +77,7 @@ const certification: Rule = {
           why: phrase`opening the circuit needs a certificate, however small the unit`,
           duty: isSmall(question)
             ? phrase`Type I or Universal; keep a copy at the place of business`
-            : phrase`Type II, III or Universal; keep a copy at the place of business`,
+            : phrase`${pressureClass(question.refrigerant) === 'low' ? 'Type III' : 'Type II'} or Universal; keep a copy at the place of business`,
         },
 };
 
@@ -89,7 +93,7 @@ const recovery: Rule = {
       return {
         answer: 'Applies',
         why: phrase`${charge(question)} is above the ${limit(smallApplianceKg)} of a small appliance, or it is not sealed`,
-        duty: phrase`Evacuate to the level for its gas and size`,
+        duty: phrase`Evacuate to ${evacuationLevel(question.refrigerant, question.fullChargeKg)}, level recalled, confirm`,
       };
     }
     const { compressorRuns, compressorDead } = recoveredShare;
@@ -103,8 +107,8 @@ const recovery: Rule = {
 
 const sales: Rule = {
   name: 'Sales restriction',
-  source: '40 CFR 82.154(c)',
-  known: 'from memory',
+  source: '40 CFR 82.154(c), by EPA section 608 sales pages, 2021; three years from memory',
+  known: 'from summaries',
   judge: ({ refrigerant }) =>
     isNatural(refrigerant)
       ? { answer: 'Does not apply', why: phrase`not a restricted gas`, duty: [] }
@@ -140,8 +144,8 @@ const leakRepairOzone: Rule = {
 
 const leakRepairHfc: Rule = {
   name: 'Leak rate and repair, HFC',
-  source: '40 CFR 84.106, from summaries of 89 FR 82682',
-  known: 'read',
+  source: '40 CFR 84.106, by summaries of 89 FR 82682',
+  known: 'from summaries',
   fromDay: dayOf(2026, 1, 1),
   judge: (question) => {
     const { refrigerant, fullChargeKg, residential, use } = question;
@@ -180,7 +184,7 @@ function inScope(question: DutyQuestion) {
   return {
     answer: 'Applies' as const,
     why: phrase`${charge(question)} is in scope`,
-    duty: phrase`Work out the leak rate at every addition; repair above ${figure(repairLimit[question.use], 'percent', { decimals: 0 })} a year; report 125 % in a calendar year by March 1`,
+    duty: phrase`Work out the leak rate at every addition; repair above ${figure(repairLimit[question.use], 'percent', { decimals: 0 })} a year within ${String(repairDays.usual)} days, ${String(repairDays.shutdown)} where an industrial process must be shut down, and verify it; report 125 % in a calendar year by March 1`,
   };
 }
 
