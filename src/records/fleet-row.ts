@@ -73,7 +73,8 @@ export function fleetRow(
     verifiedDay: history.verifiedDay,
   };
   const losses = currentIntervals(record);
-  const nameplateKg = number(unit, 'nameplate');
+  // A charge of nothing is a slip of the pen, and no share of it can be taken.
+  const nameplateKg = number(unit, 'nameplate') || undefined;
   const last = losses.at(-1);
   return {
     unitId,

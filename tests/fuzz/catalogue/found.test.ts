@@ -90,6 +90,21 @@ describe('what random calls found', () => {
     });
   });
 
+  test('a unit registered with a charge of nothing beside others: its loss as a share was 0/0, and no unit had a row', () => {
+    const register = [
+      ['Unit', 'Refrigerant', 'Nameplate charge'],
+      ['W-1', 'R-22', 0],
+      ['W-2', 'R-22', 12],
+    ];
+    const log = [
+      ['Unit', 'Visit', 'Set', 'Date and time', 'Added'],
+      ['W-1', 'V-1', 1, '2026-05-01 09:00', null],
+      ['W-2', 'V-2', 1, '2026-05-01 10:00', 1],
+    ];
+    const outcome = call('FLEETSUMMARY', [log, register]);
+    expect(Array.isArray(outcome) ? outcome.map(([unit]) => unit) : outcome).toEqual(['Unit', 'W-1', 'W-2']);
+  });
+
   test('a heading, or a stage, of 40,000 characters', () => {
     const start = performance.now();
     for (const piece of ['(', ' ', '1']) {
