@@ -11,7 +11,9 @@ export type ErrorCode =
   /** The solver found no answer. */
   | 'no-convergence'
   /** No function, parameter or name like that. */
-  | 'unknown-name';
+  | 'unknown-name'
+  /** A fault of the program: an exception that nothing meant to throw. Its `cause` has the stack. */
+  | 'internal';
 
 export interface CalcErrorDetail {
   readonly code: ErrorCode;
@@ -21,6 +23,8 @@ export interface CalcErrorDetail {
   readonly received?: string | undefined;
   /** What is allowed, as text. */
   readonly limit?: string | undefined;
+  /** The exception behind a fault of the program. */
+  readonly cause?: unknown;
 }
 
 /**
@@ -37,7 +41,10 @@ export class CalcError extends Error {
 
   constructor(message: string, detail: CalcErrorDetail) {
     const received = detail.received === undefined ? undefined : shortened(detail.received);
-    super(received === detail.received ? message : message.split(detail.received ?? '').join(received));
+    super(
+      received === detail.received ? message : message.split(detail.received ?? '').join(received),
+      detail.cause === undefined ? undefined : { cause: detail.cause },
+    );
     this.code = detail.code;
     this.parameter = detail.parameter;
     this.received = received;

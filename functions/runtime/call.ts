@@ -14,6 +14,7 @@ import type {
   ScalarParameter,
   TableParameter,
 } from './define.ts';
+import { programFault } from './program-fault.ts';
 import type { RegisteredFunction } from './registry.ts';
 import type { Reader } from './render.ts';
 import { outputOf, tableOutput } from './results.ts';
@@ -261,6 +262,5 @@ class PassedOn extends Error {
 function asCalcError(error: unknown): CalcError | HostError {
   if (error instanceof CalcError) return error;
   if (error instanceof PassedOn) return error.hostError;
-  const message = error instanceof Error ? error.message : String(error);
-  return new CalcError(`the calculation failed: ${message}`, { code: 'no-convergence' });
+  return programFault(error);
 }

@@ -67,7 +67,7 @@ function numberOutput(si: number, quantity: Quantity, reader: Reader): number {
 
 function finite(value: number): number {
   if (Number.isFinite(value)) return value;
-  if (Number.isNaN(value)) throw new CalcError('the result is not a number', { code: 'no-convergence' });
+  if (Number.isNaN(value)) throw new Error('the result is not a number');
   throw new CalcError('the values given lead to a result that is too large for a cell', {
     code: 'no-convergence',
   });

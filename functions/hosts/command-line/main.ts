@@ -54,7 +54,9 @@ run(process.argv.slice(2)).then(
   (error: unknown) => {
     const expected = error instanceof UsageError || error instanceof CalcError || error instanceof FileError;
     console.error(
-      expected || !(error instanceof Error) ? printable(`ouncewise: ${messageOf(error)}`) : error.stack,
+      expected || !(error instanceof Error)
+        ? printable(`ouncewise: ${messageOf(error)}`)
+        : `ouncewise: a fault of the program, please report it:\n${error.stack ?? error.message}`,
     );
     process.exitCode = 1;
   },

@@ -2,6 +2,7 @@ import { CalcError } from '../../../src/errors.ts';
 import { call } from '../../catalogue/call.ts';
 import { cellErrorOf } from '../../runtime/cell-errors.ts';
 import type { Argument, CellOutput, Outcome } from '../../runtime/cells.ts';
+import { faultText } from '../../runtime/program-fault.ts';
 import { calcErrorNumber } from './error-codes.ts';
 import { RecentMessages } from './recent-messages.ts';
 import { spell } from './spell.ts';
@@ -26,7 +27,7 @@ export class CalcServer {
       return JSON.stringify(this.answer(request));
     } catch (error) {
       // A fault of ours must not end the process: the cell shows #VALUE! and the menu shows this.
-      this.messages.add(`internal fault: ${error instanceof Error ? error.message : String(error)}`);
+      this.messages.add(faultText(error));
       return JSON.stringify({ n: number, v: { e: calcErrorNumber['#VALUE!'] } });
     }
   }

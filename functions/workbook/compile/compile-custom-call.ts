@@ -1,12 +1,15 @@
+import { programFault } from '../../runtime/program-fault.ts';
 import type { CustomArgument } from '../model/custom-functions.ts';
 import { isError } from '../model/operand.ts';
 import type { Contents, Operand } from '../model/operand.ts';
 import { Reference } from '../model/reference.ts';
+import { OutOfTime } from '../model/time-allowance.ts';
 import { CellError } from '../model/values.ts';
 import type { CellValue, Matrix } from '../model/values.ts';
 import type { Argument, Compiler } from './compilation.ts';
 import type { Evaluate, Place } from '../formula/compiled-formula.ts';
 import { readOperand } from '../formula/read-reference.ts';
+import { isStackExhausted } from '../formula/stack-exhausted.ts';
 
 /**
  * A call of a custom function. Ranges arrive whole, also in ordinary cells, and operators between them work on whole
@@ -41,7 +44,8 @@ function checkedAnswer(id: string, ask: () => unknown): Operand {
   try {
     answer = ask();
   } catch (problem) {
-    return new CellError('#VALUE!', problem instanceof Error ? problem.message : String(problem));
+    if (problem instanceof OutOfTime || isStackExhausted(problem)) throw problem;
+    return new CellError('#VALUE!', programFault(problem).message);
   }
   if (!Array.isArray(answer)) return checkedValue(id, answer as CellValue | undefined);
   const rows = answer as unknown[];

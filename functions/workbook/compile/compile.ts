@@ -1,4 +1,6 @@
 import type { AstExpression, LambdaExpression, LetExpression } from '@borgar/fx/xlsx';
+import { programFault } from '../../runtime/program-fault.ts';
+import type { KeptReason } from '../model/formula-cell.ts';
 import type { Operand } from '../model/operand.ts';
 import { LambdaValue } from '../model/operand.ts';
 import type { Sheet } from '../model/sheet.ts';
@@ -13,6 +15,7 @@ import type { CompiledFormula, Evaluate } from '../formula/compiled-formula.ts';
 import { binaryOperations, unaryOperations } from '../formula/operators.ts';
 import { parseFormula } from '../formula/parse.ts';
 import { FormulaProblem } from '../formula/problem.ts';
+import { isStackExhausted } from '../formula/stack-exhausted.ts';
 import { firstValue, intersect, readOperand, resolvePattern } from '../formula/read-reference.ts';
 import { Reference } from '../model/reference.ts';
 import { compileRangeOperator, spilledRange } from './reference-operators.ts';
@@ -51,13 +54,17 @@ export function compileFormula(formula: string, place: FormulaPlace): CompiledFo
       problem: undefined,
     };
   } catch (problem) {
-    const reason =
-      problem instanceof FormulaProblem
-        ? problem.reason
-        : // A formula nested thousands deep exhausts the stack; that is no reason to fail the whole workbook.
-          { kind: 'unreadable' as const, message: 'the formula is nested too deeply to be read' };
-    return { evaluate: () => nameError, reads: [], isVolatile: false, problem: reason };
+    return { evaluate: () => nameError, reads: [], isVolatile: false, problem: reasonOf(problem) };
   }
+}
+
+function reasonOf(problem: unknown): KeptReason {
+  if (problem instanceof FormulaProblem) return problem.reason;
+  // A formula nested thousands deep is no reason to fail the whole workbook.
+  if (isStackExhausted(problem)) {
+    return { kind: 'unreadable', message: 'the formula is nested too deeply to be read' };
+  }
+  return { kind: 'failure', message: programFault(problem).message };
 }
 
 function distinct<T extends object>(reads: readonly T[]): T[] {

@@ -1,6 +1,7 @@
 import { parse, tokenize, tokenTypes } from '@borgar/fx/xlsx';
 import type { AstExpression } from '@borgar/fx/xlsx';
 import { FormulaProblem } from './problem.ts';
+import { isStackExhausted } from './stack-exhausted.ts';
 
 /** Marks that files put before newer functions and before LET and LAMBDA names; they are no part of the name. */
 const storagePrefix = /^(?:_xlfn\.|_xlws\.|_xludf\.|_xlpm\.)+/i;
@@ -26,6 +27,7 @@ export function parseFormula(formula: string): AstExpression {
   try {
     return parse(readable, { permitArrayCalls: true, permitArrayRanges: true });
   } catch (problem) {
+    if (isStackExhausted(problem)) throw problem;
     const why = problem instanceof Error ? problem.message : String(problem);
     throw new FormulaProblem('unreadable', `the formula cannot be read: ${why}`);
   }

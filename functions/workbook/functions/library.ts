@@ -157,7 +157,8 @@ function table(): FunctionTable {
     call: LibraryFunction | undefined,
     make: (call: LibraryFunction) => StandardFunction,
   ): void => {
-    if (call !== undefined) functions[name] = make(call);
+    if (call === undefined) throw new Error(`the library has no ${name}`);
+    functions[name] = make(call);
   };
   for (const name of ofNumbers) add(name, member(name), (call) => wrap('number', within(name, call)));
   add('ARABIC', member('ARABIC'), (call) =>
@@ -180,11 +181,10 @@ function table(): FunctionTable {
     add(name, member(group, inside), (call) => wrap('value', within(name, call)));
   }
   const normal = member('NORM', 'DIST');
-  if (normal !== undefined) {
-    const standard = (value: unknown, isCumulative: unknown): unknown => normal(value, 0, 1, isCumulative);
-    functions['NORM.S.DIST'] = wrap('value', standard);
-    functions.NORMSDIST = wrap('value', (value) => standard(value, true));
-  }
+  add('NORM.S.DIST', normal, (call) =>
+    wrap('value', (value, isCumulative) => call(value, 0, 1, isCumulative)),
+  );
+  add('NORMSDIST', normal, (call) => wrap('value', (value) => call(value, 0, 1, true)));
   add('NORM.S.INV', member('NORMSINV'), (call) => wrap('number', within('NORMSINV', call)));
   return functions;
 }

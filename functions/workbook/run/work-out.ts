@@ -1,5 +1,7 @@
+import { programFault } from '../../runtime/program-fault.ts';
 import type { Place } from '../formula/compiled-formula.ts';
 import { intersect, readOperand } from '../formula/read-reference.ts';
+import { isStackExhausted } from '../formula/stack-exhausted.ts';
 import type { FormulaCell } from '../model/formula-cell.ts';
 import { areaOf, shownPart } from '../model/formula-cell.ts';
 import { NotSettled } from './not-settled.ts';
@@ -8,6 +10,7 @@ import { isMatrix } from '../model/operand.ts';
 import { Reference } from '../model/reference.ts';
 import type { Sheet } from '../model/sheet.ts';
 import { OutOfTime, requireTime } from '../model/time-allowance.ts';
+import { TooLarge } from '../model/too-large.ts';
 import type { CellValue, Matrix, CellError } from '../model/values.ts';
 import { notAvailable, sameValue, spillError } from '../model/values.ts';
 import type { Workbook } from './workbook.ts';
@@ -18,6 +21,11 @@ export interface Listener {
   readonly changed: (sheet: Sheet, row: number, column: number) => void;
   /** A cell has come to show a part of an array result, or shows one no longer. */
   readonly moved: (sheet: Sheet, row: number, column: number) => void;
+}
+
+function whyNot(problem: unknown): string {
+  if (problem instanceof TooLarge) return problem.message;
+  return isStackExhausted(problem) ? 'it is nested too deeply' : programFault(problem).message;
 }
 
 /** Works out one cell and shows the result; answers with a range it turned out to need that is not settled yet. */
@@ -40,8 +48,7 @@ export function workOut(cell: FormulaCell, place: Place, listener: Listener): Re
     if (problem instanceof NotSettled) return problem.reference;
     if (problem instanceof OutOfTime) throw problem;
     // Nothing a formula says may bring the run down; the cell keeps its value and is listed.
-    const why = problem instanceof Error ? problem.message : String(problem);
-    cell.kept = { kind: 'failure', message: `the formula could not be worked out: ${why}` };
+    cell.kept = { kind: 'failure', message: `the formula could not be worked out: ${whyNot(problem)}` };
     return undefined;
   }
   const matrix: Matrix = isMatrix(result) ? result : [[result ?? 0]];

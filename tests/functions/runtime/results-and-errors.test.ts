@@ -2,17 +2,32 @@ import { describe, expect, it } from 'vitest';
 import { CalcError } from '../../../src/errors.ts';
 import { figure, phrase } from '../../../src/phrase.ts';
 import { cellErrorOf, HostError } from '../../../functions/runtime/index.ts';
+import { rethrowFaults } from '../../../functions/runtime/program-fault.ts';
 import { errorOf, probe } from './probe.ts';
+
+/** As users have it: a fault is an answer. */
+function showingFaults(test: () => void): void {
+  rethrowFaults(false);
+  try {
+    test();
+  } finally {
+    rethrowFaults(true);
+  }
+}
 
 const description = 'A value.';
 const count = { kind: 'number', quantity: 'count', description } as const;
 
 describe('what comes out', () => {
-  it('is never NaN or Infinity', () => {
-    for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]) {
-      expect(errorOf(probe({ n: count }, count, () => bad)([1])).code).toBe('no-convergence');
+  it.each([
+    [Number.NaN, 'internal'],
+    [Number.POSITIVE_INFINITY, 'no-convergence'],
+    [Number.NEGATIVE_INFINITY, 'no-convergence'],
+  ])('is never %s', (bad, code) => {
+    showingFaults(() => {
+      expect(errorOf(probe({ n: count }, count, () => bad)([1])).code).toBe(code);
       const day = probe({ n: count }, { kind: 'date', description }, () => bad);
-      expect(errorOf(day([1])).code).toBe('no-convergence');
+      expect(errorOf(day([1])).code).toBe(code);
       const table = probe(
         { n: count },
         {
@@ -25,15 +40,26 @@ describe('what comes out', () => {
         },
         () => [[1, bad]],
       );
-      expect(errorOf(table([1])).code).toBe('no-convergence');
-    }
+      expect(errorOf(table([1])).code).toBe(code);
+    });
   });
 
-  it('is an error when the calculation breaks, never an exception', () => {
+  it('is a fault of the program when the calculation breaks, with its stack, and fails tests', () => {
+    const slip = new TypeError('x is undefined');
     const broken = probe({ n: count }, count, () => {
-      throw new TypeError('x is undefined');
+      throw slip;
     });
-    expect(errorOf(broken([1])).message).toBe('the calculation failed: x is undefined');
+    showingFaults(() => {
+      expect(errorOf(broken([1]))).toMatchObject({
+        code: 'internal',
+        message: 'a fault of the program, please report it: TypeError: x is undefined',
+        cause: slip,
+      });
+    });
+    expect(() => broken([1])).toThrow(slip);
+  });
+
+  it('is an error with its parameter when the calculation refuses', () => {
     const refusing = probe({ n: count }, count, () => {
       throw new CalcError('frost was seen', {
         code: 'refused',
@@ -141,6 +167,7 @@ describe('a wrong call', () => {
       'unknown-name': '#VALUE!',
       'out-of-range': '#NUM!',
       'no-convergence': '#NUM!',
+      internal: '#VALUE!',
       refused: '#N/A',
       'not-available': '#N/A',
     });

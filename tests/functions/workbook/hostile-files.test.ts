@@ -253,5 +253,6 @@ describe('files damaged at random', () => {
       noCustomFunctions,
     );
     expect(kept).toHaveLength(1);
+    expect(kept[0]?.reason).toBe('the formula is nested too deeply to be read');
   });
 });

@@ -102,8 +102,7 @@ function errorFaults(
     void faults.push(`${what}: ${error.code} ${error.message.slice(0, 300)}`);
   if (!(error.code in cellErrorOf)) say('unknown code');
   if (error.message.trim() === '') say('no message');
-  if (error.message.startsWith('the calculation failed')) say('a throw of another kind');
-  if (error.message.startsWith('the result is not a number')) say('a result that is no number');
+  if (error.code === 'internal') say('a fault of the program');
   if (error.message.length > longestMessage) say(`a message of ${String(error.message.length)} characters`);
   faults.push(...textFaults(args, error.message));
   const { parameter } = error;

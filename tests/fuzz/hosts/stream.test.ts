@@ -50,7 +50,7 @@ test('every line of any text gets one answer: a value, or an error with a messag
         ? 'value' in answer && answer.value !== null
         : typeof answer.error.code === 'string' &&
           (answer.error.message ?? '') !== '' &&
-          !/calculation failed|\[object/.test(answer.error.message ?? '');
+          !/fault of the program|\[object/.test(answer.error.message ?? '');
     return sound ? [] : [`${asked[index] ?? ''}: ${text}`];
   });
   expect(wrong).toEqual([]);

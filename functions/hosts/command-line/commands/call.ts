@@ -92,10 +92,15 @@ function show(declaration: RegisteredFunction, outcome: Outcome, json: boolean):
     if (outcome instanceof CalcError) console.error(text);
     else console.log(text);
   } else if (outcome instanceof CalcError) {
-    console.error(outcome.message);
+    console.error(messageOf(outcome));
   } else {
     console.log(inWords(declaration, outcome));
-    for (const error of errors) console.error(error.message);
+    for (const error of errors) console.error(messageOf(error));
   }
   return errors.length > 0 ? 1 : 0;
+}
+
+/** Whoever reports a fault of the program sends along where it happened. */
+function messageOf({ message, cause }: CalcError): string {
+  return cause instanceof Error ? `${message}\n${cause.stack ?? ''}` : message;
 }
