@@ -14,7 +14,12 @@ const floors = [
   ['src/records'],
   ['src/index.ts', 'functions/runtime', 'functions/bundling'],
   ['functions/catalogue'],
-  ['functions/workbook'],
+  ...['model', 'lookup', 'formula', 'functions', 'compile', 'run', 'file'].map((room) => [
+    `functions/workbook/${room}`,
+  ]),
+  ['catalogue-functions', 'recalculate', 'remembered-calls', 'results-copy', 'spell'].map(
+    (file) => `functions/workbook/${file}.ts`,
+  ),
   ['functions/office-work'],
   ['functions/handbook'],
   ['apps-script', 'libreoffice', 'office', 'onlyoffice', 'page', 'sql'].map(hostFolder),

@@ -1,6 +1,6 @@
 import { cellAddress } from './model/address.ts';
 import type { CustomFunctions } from './model/custom-functions.ts';
-import type { FormulaCell } from './model/formula-cell.ts';
+import type { FormulaCell } from './model/sheet.ts';
 import type { RunReport } from './run/run.ts';
 import { OutOfTime, withinTime } from './model/time-allowance.ts';
 import { CellError, describeError } from './model/values.ts';

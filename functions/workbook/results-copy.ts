@@ -1,5 +1,5 @@
 import { idOf } from './spell.ts';
-import type { FormulaCell } from './model/formula-cell.ts';
+import type { FormulaCell } from './model/sheet.ts';
 import type { Workbook } from './run/workbook.ts';
 import { readPart } from './file/package-parts.ts';
 import type { LoadedWorkbook } from './file/load-workbook.ts';

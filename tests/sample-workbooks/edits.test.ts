@@ -45,21 +45,12 @@ function spots(workbook: Workbook): { typed: Spot[]; formulas: Spot[] } {
     for (let column = 0; column < sheet.columnCount; column++) {
       for (let row = 0; row < sheet.rowCount; row++) {
         if (sheet.formula(row, column) !== undefined) formulas.push({ sheet, row, column });
-        else if (sheet.value(row, column) !== null && isRead(workbook, sheet, row, column))
+        else if (sheet.value(row, column) !== null && workbook.isRead(sheet, row, column))
           typed.push({ sheet, row, column });
       }
     }
   }
   return { typed, formulas };
-}
-
-function isRead({ dependants }: Workbook, sheet: Sheet, row: number, column: number): boolean {
-  let found = false;
-  dependants.beginSurvey();
-  dependants.visit(sheet, row, column, () => {
-    found = true;
-  });
-  return found;
 }
 
 /** Numbers from 0 to 1 turned into an edit: of what a person types, seldom of a formula. */

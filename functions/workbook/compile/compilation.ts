@@ -1,14 +1,22 @@
 import type { AstExpression } from '@borgar/fx/xlsx';
 import type { Sheet } from '../model/sheet.ts';
-import type { Workbook } from '../run/workbook.ts';
-import type { Evaluate, ReferencePattern } from '../formula/compiled-formula.ts';
+import type { Book } from '../model/book.ts';
+import type { CustomFunctions } from '../model/custom-functions.ts';
+import type { CompiledFormula, Evaluate, ReferencePattern } from '../formula/compiled-formula.ts';
 
 /** An argument of a call, or undefined where it was left out between two commas. */
 export type Argument = AstExpression | null | undefined;
 
+/** What the names, sheets and functions in a formula mean. */
+export interface Meanings extends Pick<Book, 'dateSystem' | 'findSheet' | 'findTable' | 'tableAt'> {
+  readonly customFunctions: CustomFunctions;
+  /** The formula behind a name as seen from a sheet, ready to be worked out. */
+  compiledName(name: string, sheet: Sheet): CompiledFormula | undefined;
+}
+
 /** What is gathered while one formula is compiled. */
 export interface Compilation {
-  readonly workbook: Workbook;
+  readonly workbook: Meanings;
   /** The cell whose spelling of the formula is being read. */
   readonly sheet: Sheet;
   readonly row: number;

@@ -1,14 +1,13 @@
 import type { AstExpression, LambdaExpression, LetExpression } from '@borgar/fx/xlsx';
 import { programFault } from '../../runtime/program-fault.ts';
-import type { KeptReason } from '../model/formula-cell.ts';
+import type { KeptReason } from '../model/kept-reason.ts';
 import type { Operand } from '../model/operand.ts';
 import { LambdaValue } from '../model/operand.ts';
 import type { Sheet } from '../model/sheet.ts';
 import { errorFromText, nameError, valueError } from '../model/values.ts';
 import type { CellValue } from '../model/values.ts';
-import type { Workbook } from '../run/workbook.ts';
 import { combine, mapContents } from '../formula/broadcast.ts';
-import type { Argument, Compilation, Compiler } from './compilation.ts';
+import type { Argument, Compilation, Compiler, Meanings } from './compilation.ts';
 import { compileCall } from './compile-call.ts';
 import { compileReference } from './compile-reference.ts';
 import type { CompiledFormula, Evaluate } from '../formula/compiled-formula.ts';
@@ -22,7 +21,7 @@ import { compileRangeOperator, spilledRange } from './reference-operators.ts';
 
 /** Where a formula stands, and whether its ranges are read whole (array formula) or cut to the cell's row or column. */
 export interface FormulaPlace {
-  readonly workbook: Workbook;
+  readonly workbook: Meanings;
   readonly sheet: Sheet;
   readonly row: number;
   readonly column: number;

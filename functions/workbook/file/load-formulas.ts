@@ -1,8 +1,9 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx/xlsx';
 import { cellAddress } from '../model/address.ts';
 import type { CompiledFormula } from '../formula/compiled-formula.ts';
-import type { FormulaCell, KeptReason, ResultShape } from '../model/formula-cell.ts';
-import type { Sheet } from '../model/sheet.ts';
+import type { KeptReason } from '../model/kept-reason.ts';
+import type { ResultShape } from '../model/result-area.ts';
+import type { FormulaCell, Sheet } from '../model/sheet.ts';
 import { nameError } from '../model/values.ts';
 import type { CellValue } from '../model/values.ts';
 import type { Workbook } from '../run/workbook.ts';

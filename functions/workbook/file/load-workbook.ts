@@ -1,6 +1,5 @@
 import { cellAddress } from '../model/address.ts';
-import type { FormulaCell } from '../model/formula-cell.ts';
-import type { Sheet } from '../model/sheet.ts';
+import type { FormulaCell, Sheet } from '../model/sheet.ts';
 import { Table } from '../model/table.ts';
 import { Workbook } from '../run/workbook.ts';
 import type { WorkbookOptions } from '../run/workbook.ts';

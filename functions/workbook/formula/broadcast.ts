@@ -1,6 +1,6 @@
 import type { Contents } from '../model/operand.ts';
 import { isMatrix } from '../model/operand.ts';
-import { shownPart } from '../model/formula-cell.ts';
+import { shownPart } from '../model/result-area.ts';
 import { requireTime } from '../model/time-allowance.ts';
 import { requireArea } from '../model/too-large.ts';
 import type { CellValue, Matrix } from '../model/values.ts';

@@ -1,11 +1,28 @@
-import type { KeptReason } from '../model/formula-cell.ts';
+import type { LookupCaches } from '../lookup/lookup-caches.ts';
+import type { KeptReason } from '../model/kept-reason.ts';
 import type { Operand } from '../model/operand.ts';
+import type { Reference, SizeInUse } from '../model/reference.ts';
+import type { DateSystem } from '../model/serial-date.ts';
 import type { Sheet } from '../model/sheet.ts';
-import type { Workbook } from '../run/workbook.ts';
+
+/** What a formula may ask of the workbook in which it is worked out. */
+export interface Surroundings extends SizeInUse {
+  readonly sheets: readonly Sheet[];
+  readonly dateSystem: DateSystem;
+  readonly now: () => Date;
+  readonly random: () => number;
+  /** Indexes over columns; they live as long as one run. */
+  readonly caches: LookupCaches;
+  findSheet(name: string): Sheet | undefined;
+  /** A formula spelled in a text, ready to be worked out. */
+  compile(formula: string, sheet: Sheet, row: number, column: number, whole: boolean): CompiledFormula;
+  /** Makes sure that a range found while working out a formula is settled; otherwise the formula has to wait. */
+  requireSettled(reference: Reference): void;
+}
 
 /** Where a formula is being worked out. One object per workbook is reused for every cell. */
 export interface Place {
-  readonly workbook: Workbook;
+  readonly workbook: Surroundings;
   sheet: Sheet;
   row: number;
   column: number;

@@ -1,4 +1,4 @@
-import type { KeptReason } from '../model/formula-cell.ts';
+import type { KeptReason } from '../model/kept-reason.ts';
 
 /** Stops the compilation of a formula that this host must leave alone. Never leaves the engine. */
 export class FormulaProblem extends Error {

@@ -7,8 +7,8 @@ import { isMatrix, LambdaValue } from '../model/operand.ts';
 import type { Operand } from '../model/operand.ts';
 import type { CellValue, Matrix } from '../model/values.ts';
 import { CellError, emptyArrayError, notAvailable, numberError, valueError } from '../model/values.ts';
-import { valueKey } from './criteria.ts';
-import { jointKey } from './lookup-caches.ts';
+import { valueKey } from '../lookup/criteria.ts';
+import { jointKey } from '../lookup/lookup-caches.ts';
 import { placed, pure, repeated } from './standard-function.ts';
 import type { FunctionTable } from './standard-function.ts';
 

@@ -5,10 +5,10 @@ import type { Operand } from '../model/operand.ts';
 import { Reference } from '../model/reference.ts';
 import type { CellValue } from '../model/values.ts';
 import { CellError, divisionByZero, valueError } from '../model/values.ts';
-import { rangeKey } from './lookup-caches.ts';
+import { rangeKey } from '../lookup/lookup-caches.ts';
 import { findMatches, inUse, readConditions } from './matching.ts';
 import type { Condition } from './matching.ts';
-import { valueAt } from './ordered-index.ts';
+import { valueAt } from '../lookup/ordered-index.ts';
 import { paired, placed } from './standard-function.ts';
 import type { FunctionTable } from './standard-function.ts';
 

@@ -4,10 +4,10 @@ import type { Operand } from '../model/operand.ts';
 import { Reference } from '../model/reference.ts';
 import type { CellValue } from '../model/values.ts';
 import { CellError, valueError } from '../model/values.ts';
-import type { Criterion } from './criteria.ts';
-import { jointKeys, rangeKey } from './lookup-caches.ts';
-import { valueAt } from './ordered-index.ts';
-import type { NumberBound, OrderedIndex } from './ordered-index.ts';
+import type { Criterion } from '../lookup/criteria.ts';
+import { jointKeys, rangeKey } from '../lookup/lookup-caches.ts';
+import { valueAt } from '../lookup/ordered-index.ts';
+import type { NumberBound, OrderedIndex } from '../lookup/ordered-index.ts';
 
 /** A range and what its cells must meet. */
 export interface Condition {

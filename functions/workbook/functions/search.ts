@@ -2,8 +2,8 @@ import { compareValues } from '../model/compare.ts';
 import type { Place } from '../formula/compiled-formula.ts';
 import type { CellValue } from '../model/values.ts';
 import { CellError } from '../model/values.ts';
-import { valueKey } from './criteria.ts';
-import { hasWildcard, wildcardTest } from './wildcard.ts';
+import { valueKey } from '../lookup/criteria.ts';
+import { hasWildcard, wildcardTest } from '../lookup/wildcard.ts';
 import type { Vector } from './vector.ts';
 
 /** Ranges shorter than this are searched one by one. */

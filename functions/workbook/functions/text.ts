@@ -8,7 +8,7 @@ import { requireArea } from '../model/too-large.ts';
 import { numberText } from '../model/number-text.ts';
 import type { CellValue } from '../model/values.ts';
 import { CellError, notAvailable, valueError } from '../model/values.ts';
-import { findWildcard, hasWildcard } from './wildcard.ts';
+import { findWildcard, hasWildcard } from '../lookup/wildcard.ts';
 import { visitValues } from './numbers-in.ts';
 import { roundHalfUp } from './rounding.ts';
 import { placed, pure, repeated } from './standard-function.ts';

@@ -1,21 +1,65 @@
-import type { FormulaCell } from './formula-cell.ts';
+import type { KeptReason } from './kept-reason.ts';
+import type { ResultShape } from './result-area.ts';
 import type { CellValue } from './values.ts';
 
 /** Values of one column by row; a hole or `undefined` is a blank cell. */
 export type ValueColumn = (CellValue | undefined)[];
-/** Formula cells of one column by row. */
-export type FormulaColumn = (FormulaCell | undefined)[];
 
 /** With so many rows for each filled one, going from one to the next is the quicker way. */
 const sparse = 64;
 
-/** One worksheet: values and formulas column by column, because criteria, lookups and sums walk down columns. */
-export class Sheet {
+/** A cell that holds a formula, or a cell that shows a part of another cell's array result. */
+export class FormulaCell {
+  readonly sheet: Sheet;
+  readonly row: number;
+  readonly column: number;
+  readonly shape: ResultShape;
+  /** Cells whose formulas say the same in their places have the same; none where only a part of `anchor` shows. */
+  readonly compiled: unknown;
+  readonly anchor: FormulaCell | undefined;
+  /** The formula as text without the equals sign, made when asked for. */
+  readonly text: () => string;
+  /** Size of the area that shows the result. */
+  height = 1;
+  width = 1;
+  kept: KeptReason | undefined;
+
+  constructor(place: {
+    readonly sheet: Sheet;
+    readonly row: number;
+    readonly column: number;
+    readonly shape: ResultShape;
+    readonly compiled: unknown;
+    readonly anchor?: FormulaCell | undefined;
+    readonly text: () => string;
+    readonly kept: KeptReason | undefined;
+  }) {
+    this.sheet = place.sheet;
+    this.row = place.row;
+    this.column = place.column;
+    this.shape = place.shape;
+    this.compiled = place.compiled;
+    this.anchor = place.anchor;
+    this.text = place.text;
+    this.kept = place.kept;
+  }
+
+  get value(): CellValue {
+    return this.sheet.value(this.row, this.column);
+  }
+}
+
+/**
+ * One worksheet: values and formulas column by column, because criteria, lookups and sums walk down columns. Whoever works
+ * formulas out puts cells of its own kind here.
+ */
+export class Sheet<Cell extends FormulaCell = FormulaCell> {
   readonly name: string;
   /** Position among the sheets of the workbook. */
   readonly index: number;
   readonly columns: (ValueColumn | undefined)[] = [];
-  readonly formulas: (FormulaColumn | undefined)[] = [];
+  /** Formula cells by column, then by row. */
+  readonly formulas: ((Cell | undefined)[] | undefined)[] = [];
   /** Places of each column that were ever filled, at most. */
   readonly #filled: number[] = [];
   /** Rows and columns hidden by the user or a filter; SUBTOTAL and AGGREGATE look here. */
@@ -78,11 +122,11 @@ export class Sheet {
     return false;
   }
 
-  formula(row: number, column: number): FormulaCell | undefined {
+  formula(row: number, column: number): Cell | undefined {
     return this.formulas[column]?.[row];
   }
 
-  storeFormula(row: number, column: number, cell: FormulaCell | undefined): void {
+  storeFormula(row: number, column: number, cell: Cell | undefined): void {
     let cells = this.formulas[column];
     if (cells === undefined) {
       if (cell === undefined) return;
@@ -94,7 +138,7 @@ export class Sheet {
   }
 
   /** All formula cells, column by column, down each column. */
-  *formulaCells(): Generator<FormulaCell> {
+  *formulaCells(): Generator<Cell> {
     for (const column of this.formulas) {
       if (column === undefined) continue;
       // Object.values steps over the holes of a column in which only the last of a million rows is filled.

@@ -1,6 +1,6 @@
 import { resolvePattern } from '../formula/read-reference.ts';
 import type { Place } from '../formula/compiled-formula.ts';
-import type { FormulaCell } from '../model/formula-cell.ts';
+import type { RunCell } from './run-cell.ts';
 import { Reference } from '../model/reference.ts';
 import type { Sheet } from '../model/sheet.ts';
 
@@ -10,7 +10,7 @@ const wideRange = 64;
 /** A range that some formulas read. */
 interface ReadRange {
   readonly area: Reference;
-  readonly readers: FormulaCell[];
+  readonly readers: RunCell[];
   /** The last survey that called its readers. */
   survey: number;
 }
@@ -18,7 +18,7 @@ interface ReadRange {
 /** What is read on one sheet. */
 interface SheetReads {
   /** Readers of single cells, by column and row. */
-  readonly single: (FormulaCell[][] | undefined)[];
+  readonly single: (RunCell[][] | undefined)[];
   readonly ranges: Map<string, ReadRange>;
   /** Per column: ranges by the blocks of rows they are made of (see `blocksOf`). */
   readonly blocks: (Map<number, ReadRange[]> | undefined)[];
@@ -38,7 +38,7 @@ export class Dependants {
     this.#survey++;
   }
 
-  add(cell: FormulaCell, place: Place): void {
+  add(cell: RunCell, place: Place): void {
     place.sheet = cell.sheet;
     place.row = cell.row;
     place.column = cell.column;
@@ -53,7 +53,7 @@ export class Dependants {
   }
 
   /** Visits the formulas that read a cell and were not called yet; one formula may come more than once. */
-  visit(sheet: Sheet, row: number, column: number, visit: (reader: FormulaCell) => void): void {
+  visit(sheet: Sheet, row: number, column: number, visit: (reader: RunCell) => void): void {
     const reads = this.#sheets[sheet.index];
     if (reads === undefined) return;
     const callReaders = (range: ReadRange): void => {
@@ -76,7 +76,7 @@ export class Dependants {
     }
   }
 
-  #addRead(area: Reference, reader: FormulaCell): void {
+  #addRead(area: Reference, reader: RunCell): void {
     const reads = (this.#sheets[area.sheet.index] ??= emptyReads());
     if (area.isSingle) {
       const column = (reads.single[area.left] ??= []);

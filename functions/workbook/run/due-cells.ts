@@ -1,10 +1,10 @@
-import type { FormulaCell } from '../model/formula-cell.ts';
+import type { RunCell } from './run-cell.ts';
 import type { Reference } from '../model/reference.ts';
 import type { Sheet } from '../model/sheet.ts';
 
 /** The cells of one column still to be worked out, in row order, with a way to skip the settled ones quickly. */
 interface DueColumn {
-  readonly cells: FormulaCell[];
+  readonly cells: RunCell[];
   /** Position of the next cell that may still be due; one more than the cells, the last is the end. */
   readonly next: Int32Array;
 }
@@ -16,8 +16,8 @@ interface DueColumn {
 export class DueCells {
   readonly #columns: (DueColumn | undefined)[][] = [];
 
-  constructor(cells: Iterable<FormulaCell>) {
-    const gathered: (FormulaCell[] | undefined)[][] = [];
+  constructor(cells: Iterable<RunCell>) {
+    const gathered: (RunCell[] | undefined)[][] = [];
     for (const cell of cells) {
       const sheet = (gathered[cell.sheet.index] ??= []);
       (sheet[cell.column] ??= []).push(cell);
@@ -32,7 +32,7 @@ export class DueCells {
   }
 
   /** First cell of a column between two rows that is not settled. */
-  firstInColumn(sheet: Sheet, column: number, top: number, bottom: number): FormulaCell | undefined {
+  firstInColumn(sheet: Sheet, column: number, top: number, bottom: number): RunCell | undefined {
     const due = this.#columns[sheet.index]?.[column];
     if (due === undefined) return undefined;
     const position = findNext(due.next, firstAtOrBelow(due.cells, top));
@@ -50,7 +50,7 @@ export class DueCells {
     return false;
   }
 
-  settle(cell: FormulaCell): void {
+  settle(cell: RunCell): void {
     cell.state = 'settled';
     const due = this.#columns[cell.sheet.index]?.[cell.column];
     if (due === undefined) return;
@@ -59,18 +59,18 @@ export class DueCells {
   }
 }
 
-function dueColumn(cells: FormulaCell[]): DueColumn {
+function dueColumn(cells: RunCell[]): DueColumn {
   const inOrder = cells.every((cell, index) => index === 0 || (cells[index - 1]?.row ?? -1) < cell.row);
   if (!inOrder) cells.sort((one, other) => one.row - other.row);
   return { cells, next: Int32Array.from({ length: cells.length + 1 }, (_, index) => index) };
 }
 
-function firstAtOrBelow(cells: readonly FormulaCell[], row: number): number {
+function firstAtOrBelow(cells: readonly RunCell[], row: number): number {
   let low = 0;
   let high = cells.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((cells[middle] as FormulaCell).row < row) low = middle + 1;
+    if ((cells[middle] as RunCell).row < row) low = middle + 1;
     else high = middle;
   }
   return low;

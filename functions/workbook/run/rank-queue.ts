@@ -1,20 +1,20 @@
-import type { FormulaCell } from '../model/formula-cell.ts';
+import type { RunCell } from './run-cell.ts';
 
 /** Cells waiting to be worked out, lowest rank first (a binary heap). */
 export class RankQueue {
-  readonly #cells: FormulaCell[] = [];
+  readonly #cells: RunCell[] = [];
 
   /** The cells still waiting, in no particular order. */
-  get cells(): readonly FormulaCell[] {
+  get cells(): readonly RunCell[] {
     return this.#cells;
   }
 
-  add(cell: FormulaCell): void {
+  add(cell: RunCell): void {
     const cells = this.#cells;
     let place = cells.length;
     while (place > 0) {
       const above = (place - 1) >> 1;
-      const other = cells[above] as FormulaCell;
+      const other = cells[above] as RunCell;
       if (other.rank <= cell.rank) break;
       cells[place] = other;
       place = above;
@@ -22,7 +22,7 @@ export class RankQueue {
     cells[place] = cell;
   }
 
-  take(): FormulaCell | undefined {
+  take(): RunCell | undefined {
     const cells = this.#cells;
     const [first] = cells;
     const last = cells.pop();
@@ -33,7 +33,7 @@ export class RankQueue {
       if (below >= cells.length) break;
       if (below + 1 < cells.length && rankAt(cells, below + 1) < rankAt(cells, below)) below++;
       if (rankAt(cells, below) >= last.rank) break;
-      cells[place] = cells[below] as FormulaCell;
+      cells[place] = cells[below] as RunCell;
       place = below;
     }
     cells[place] = last;
@@ -41,6 +41,6 @@ export class RankQueue {
   }
 }
 
-function rankAt(cells: readonly FormulaCell[], place: number): number {
-  return (cells[place] as FormulaCell).rank;
+function rankAt(cells: readonly RunCell[], place: number): number {
+  return (cells[place] as RunCell).rank;
 }

@@ -1,34 +1,37 @@
 import { cellAddress, quoteSheetName } from '../model/address.ts';
-import type { Place } from '../formula/compiled-formula.ts';
-import type { FormulaCell } from '../model/formula-cell.ts';
+import type { Place, Surroundings } from '../formula/compiled-formula.ts';
 import { DueCells } from './due-cells.ts';
+import type { PlacedFormulas } from './placed-formulas.ts';
+import { runSheet } from './run-cell.ts';
+import type { RunCell, RunSheet, Spot } from './run-cell.ts';
+import type { RunState } from './run-state.ts';
 import { RankQueue } from './rank-queue.ts';
 import { settleAll } from './settle.ts';
-import type { Sheet } from '../model/sheet.ts';
 import { CellError, referenceError } from '../model/values.ts';
 import type { Listener } from './work-out.ts';
 import { showError, workOut } from './work-out.ts';
-import type { Workbook } from './workbook.ts';
 
 /** What a run did. */
 export interface RunReport {
   /** Cells worked out, those that show parts of array results included. */
-  readonly workedOut: readonly FormulaCell[];
+  readonly workedOut: readonly RunCell[];
   /** Groups of cells that wait for each other. */
-  readonly cycles: readonly (readonly FormulaCell[])[];
+  readonly cycles: readonly (readonly RunCell[])[];
 }
 
-interface Spot {
-  readonly sheet: Sheet;
-  readonly row: number;
-  readonly column: number;
+/** A workbook as a run needs it. */
+export interface Runnable {
+  readonly sheets: readonly RunSheet[];
+  readonly state: RunState;
+  readonly formulas: PlacedFormulas;
+  readonly surroundings: Surroundings;
 }
 
 /** What one run gathers. */
 interface Run {
-  readonly workbook: Workbook;
-  readonly workedOut: Set<FormulaCell>;
-  readonly cycles: (readonly FormulaCell[])[];
+  readonly workbook: Runnable;
+  readonly workedOut: Set<RunCell>;
+  readonly cycles: (readonly RunCell[])[];
   /** Cells that came into or fell out of the area of an array result. */
   moved: Spot[];
 }
@@ -40,18 +43,19 @@ const spillRounds = 20;
  * Works out what has to be. A formula whose inputs turn out to have kept their values is left alone, and so is everything
  * that hangs on it alone.
  */
-export function runWorkbook(workbook: Workbook): RunReport {
+export function runWorkbook(workbook: Runnable): RunReport {
   const run: Run = { workbook, workedOut: new Set(), cycles: [], moved: [] };
-  const { changed } = workbook;
+  const { state } = workbook;
+  const { changed } = state;
   if (changed === undefined) settle(run, allCells(workbook), 'everything');
-  else if (workbook.ranksHold) followChanges(run, changed);
-  else settle(run, readersOf(workbook, changed, workbook.volatileCells), 'wanted');
+  else if (state.ranksHold) followChanges(run, changed);
+  else settle(run, readersOf(workbook, changed, state.volatileCells), 'wanted');
   for (let round = 1; run.moved.length > 0 && round < spillRounds; round++) {
     const { moved } = run;
     run.moved = [];
     settle(run, readersOf(workbook, moved, []), 'wanted');
   }
-  workbook.ranksHold = workbook.cycleCells.size === 0;
+  state.ranksHold = state.cycleCells.size === 0;
   return { workedOut: [...run.workedOut], cycles: run.cycles };
 }
 
@@ -62,9 +66,10 @@ export function runWorkbook(workbook: Workbook): RunReport {
  */
 function followChanges(run: Run, changed: readonly Spot[]): void {
   const { workbook } = run;
-  const { dependants } = workbook;
+  const { state } = workbook;
+  const { dependants } = workbook.formulas;
   const queue = new RankQueue();
-  const wake = (reader: FormulaCell): void => {
+  const wake = (reader: RunCell): void => {
     if (!isPresent(reader) || reader.kept !== undefined || reader.state === 'due') return;
     reader.state = 'due';
     queue.add(reader);
@@ -74,64 +79,65 @@ function followChanges(run: Run, changed: readonly Spot[]): void {
   });
   const place = emptyPlace(workbook);
   dependants.beginSurvey();
-  workbook.caches.clear();
+  state.caches.clear();
   for (const { sheet, row, column } of changed) dependants.visit(sheet, row, column, wake);
-  for (const cell of workbook.volatileCells) wake(cell);
-  workbook.due = { hasAny: () => true };
+  for (const cell of state.volatileCells) wake(cell);
+  state.due = { hasAny: () => true };
   try {
     for (let cell = queue.take(); cell !== undefined; cell = queue.take()) {
       cell.state = 'settled';
-      if (workOut(cell, place, listener) !== undefined) {
+      if (workOut(cell, place, listener, workbook) !== undefined) {
         queue.add(cell);
         break;
       }
       run.workedOut.add(cell);
     }
   } finally {
-    workbook.due = undefined;
-    workbook.caches.clear();
+    state.due = undefined;
+    state.caches.clear();
     for (const cell of queue.cells) cell.state = 'settled';
   }
   if (queue.cells.length > 0) settle(run, readersOf(workbook, [], queue.cells), 'wanted');
 }
 
 /** Works out cells in an order found by looking at what each of them reads. */
-function settle(run: Run, cells: readonly FormulaCell[], which: 'everything' | 'wanted'): void {
+function settle(run: Run, cells: readonly RunCell[], which: 'everything' | 'wanted'): void {
   if (cells.length === 0) return;
   const { workbook, workedOut } = run;
+  const { state, formulas } = workbook;
   const due = new DueCells(cells);
   const place = emptyPlace(workbook);
-  const wake = (reader: FormulaCell): void => {
+  const wake = (reader: RunCell): void => {
     reader.isWanted = true;
   };
-  if (which === 'wanted') workbook.dependants.beginSurvey();
+  if (which === 'wanted') formulas.dependants.beginSurvey();
   const listener = listenerOf(run, (sheet, row, column) => {
-    if (which === 'wanted') workbook.dependants.visit(sheet, row, column, wake);
+    if (which === 'wanted') formulas.dependants.visit(sheet, row, column, wake);
   });
-  workbook.caches.clear();
-  workbook.due = due;
+  state.caches.clear();
+  state.due = due;
   try {
     settleAll(cells, due, {
       place,
-      nextRank: () => workbook.nextRank++,
+      nextRank: () => state.nextRank++,
       workOut: (cell) => {
         if (which === 'wanted' && !cell.isWanted) return undefined;
         workedOut.add(cell);
-        return workOut(cell, place, listener);
+        return workOut(cell, place, listener, workbook);
       },
       breakCycle: (members) => {
         run.cycles.push(members);
         const error = cycleError(members);
         for (const cell of members) {
           workedOut.add(cell);
-          workbook.cycleCells.add(cell);
+          state.cycleCells.add(cell);
           showError(cell, error, listener);
         }
       },
     });
   } finally {
-    workbook.due = undefined;
-    workbook.caches.clear();
+    state.due = undefined;
+    state.caches.clear();
     for (const cell of cells) {
       cell.state = 'settled';
       cell.isWanted = false;
@@ -148,12 +154,12 @@ function listenerOf(run: Run, changed: Listener['changed']): Listener {
   };
 }
 
-function emptyPlace(workbook: Workbook): Place {
-  return { workbook, sheet: workbook.sheets[0] as Sheet, row: 0, column: 0, variables: [] };
+function emptyPlace({ surroundings, sheets }: Runnable): Place {
+  return { workbook: surroundings, sheet: sheets[0] as RunSheet, row: 0, column: 0, variables: [] };
 }
 
-function allCells(workbook: Workbook): FormulaCell[] {
-  const cells: FormulaCell[] = [];
+function allCells(workbook: Runnable): RunCell[] {
+  const cells: RunCell[] = [];
   for (const sheet of workbook.sheets) {
     for (const cell of sheet.formulaCells()) enlist(cell, cells, workbook);
   }
@@ -161,50 +167,46 @@ function allCells(workbook: Workbook): FormulaCell[] {
 }
 
 /** Notes a cell as due, unless it is already or keeps the value it was saved with. */
-function enlist(cell: FormulaCell, cells: FormulaCell[], workbook: Workbook): void {
+function enlist(cell: RunCell, cells: RunCell[], workbook: Runnable): void {
   if (cell.kept !== undefined || cell.state === 'due') return;
   cell.state = 'due';
   // What made the cycle may have gone although no value changed.
-  if (workbook.cycleCells.delete(cell)) cell.isWanted = true;
+  if (workbook.state.cycleCells.delete(cell)) cell.isWanted = true;
   cells.push(cell);
 }
 
 /** The formulas in changed cells and all that may have to follow them. Those certain to be worked out are marked as wanted. */
-function readersOf(
-  workbook: Workbook,
-  changed: readonly Spot[],
-  always: Iterable<FormulaCell>,
-): FormulaCell[] {
-  const { dependants } = workbook;
-  const cells: FormulaCell[] = [];
-  const want = (cell: FormulaCell): void => {
+function readersOf(workbook: Runnable, changed: readonly Spot[], always: Iterable<RunCell>): RunCell[] {
+  const { dependants } = workbook.formulas;
+  const cells: RunCell[] = [];
+  const want = (cell: RunCell): void => {
     if (!isPresent(cell)) return;
     enlist(cell, cells, workbook);
     cell.isWanted = true;
   };
   dependants.beginSurvey();
   for (const { sheet, row, column } of changed) {
-    const own = sheet.formula(row, column);
+    const own = runSheet(sheet).formula(row, column);
     if (own !== undefined) want(own);
     dependants.visit(sheet, row, column, want);
   }
   for (const cell of always) want(cell);
-  const follow = (reader: FormulaCell): void => {
+  const follow = (reader: RunCell): void => {
     if (isPresent(reader)) enlist(reader, cells, workbook);
   };
   for (let index = 0; index < cells.length; index++) {
-    const { sheet, row, column } = cells[index] as FormulaCell;
+    const { sheet, row, column } = cells[index] as RunCell;
     dependants.visit(sheet, row, column, follow);
   }
   return cells;
 }
 
 /** Whether a formula is still in the cell it was put into. */
-function isPresent(cell: FormulaCell): boolean {
+function isPresent(cell: RunCell): boolean {
   return cell.sheet.formula(cell.row, cell.column) === cell;
 }
 
-function cycleError(members: readonly FormulaCell[]): CellError {
+function cycleError(members: readonly RunCell[]): CellError {
   // In the order of the sheet, so that the message does not depend on where the search began.
   const shown = [...members]
     .sort(

@@ -1,14 +1,15 @@
 import type { Place } from '../formula/compiled-formula.ts';
 import { resolvePattern } from '../formula/read-reference.ts';
-import type { FormulaCell } from '../model/formula-cell.ts';
+import { runSheet } from './run-cell.ts';
+import type { RunCell } from './run-cell.ts';
 import { Reference } from '../model/reference.ts';
 import type { DueCells } from './due-cells.ts';
 
 /** What to do with a cell whose inputs are all settled, and with cells that wait for each other. */
 export interface SettleActions {
   /** Works a cell out; answers with a range it turned out to need that is not settled yet. */
-  readonly workOut: (cell: FormulaCell) => Reference | undefined;
-  readonly breakCycle: (cells: readonly FormulaCell[]) => void;
+  readonly workOut: (cell: RunCell) => Reference | undefined;
+  readonly breakCycle: (cells: readonly RunCell[]) => void;
   /** The next number in the order in which cells of this workbook were settled. */
   readonly nextRank: () => number;
   /** Used to find out what a formula reads. */
@@ -17,7 +18,7 @@ export interface SettleActions {
 
 /** How far the inputs of one cell have been looked through. */
 interface Visit {
-  readonly cell: FormulaCell;
+  readonly cell: RunCell;
   /** Ranges that were only found while working the cell out. */
   readonly found: Reference[];
   readIndex: number;
@@ -32,11 +33,11 @@ interface Visit {
  * hundred thousand cells is no trouble; cells that wait for each other are found as strongly connected components
  * (Tarjan 1972).
  */
-export function settleAll(cells: readonly FormulaCell[], due: DueCells, actions: SettleActions): void {
+export function settleAll(cells: readonly RunCell[], due: DueCells, actions: SettleActions): void {
   const visits: Visit[] = [];
-  const component: FormulaCell[] = [];
+  const component: RunCell[] = [];
   let order = 0;
-  const open = (cell: FormulaCell): void => {
+  const open = (cell: RunCell): void => {
     cell.state = 'open';
     cell.order = order;
     cell.lowest = order;
@@ -89,7 +90,7 @@ export function settleAll(cells: readonly FormulaCell[], due: DueCells, actions:
 }
 
 /** Next input of a visited cell that has not been looked at in this run; inputs under way are noted as a way back. */
-function nextDueInput(visit: Visit, due: DueCells, place: Place): FormulaCell | undefined {
+function nextDueInput(visit: Visit, due: DueCells, place: Place): RunCell | undefined {
   const { cell } = visit;
   for (;;) {
     if (visit.area === undefined && !advance(visit, place)) return undefined;
@@ -111,10 +112,10 @@ function nextDueInput(visit: Visit, due: DueCells, place: Place): FormulaCell | 
   }
 }
 
-function firstInput(area: Reference, visit: Visit, due: DueCells): FormulaCell | undefined {
+function firstInput(area: Reference, visit: Visit, due: DueCells): RunCell | undefined {
   if (visit.row > area.bottom) return undefined;
   if (area.top !== area.bottom) return due.firstInColumn(area.sheet, visit.column, visit.row, area.bottom);
-  const input = area.sheet.formula(area.top, visit.column);
+  const input = runSheet(area.sheet).formula(area.top, visit.column);
   return input === undefined || input.state === 'settled' ? undefined : input;
 }
 

@@ -1,6 +1,6 @@
 import { parseAddress } from '../../../functions/workbook/model/address.ts';
-import type { FormulaCell, ResultShape } from '../../../functions/workbook/model/formula-cell.ts';
-import type { Sheet } from '../../../functions/workbook/model/sheet.ts';
+import type { ResultShape } from '../../../functions/workbook/model/result-area.ts';
+import type { FormulaCell, Sheet } from '../../../functions/workbook/model/sheet.ts';
 import { CellError } from '../../../functions/workbook/model/values.ts';
 import type { CellValue } from '../../../functions/workbook/model/values.ts';
 import { Workbook } from '../../../functions/workbook/run/workbook.ts';
