@@ -27,7 +27,7 @@ export function readValues(name: string, bytes: Uint8Array): SheetValues[] {
 }
 
 function fromOds(archive: ZipArchive): SheetValues[] {
-  return readOds(archive, usualLimits).sheets.map(({ name, rows }) => ({
+  return readOds(archive, usualLimits).map(({ name, rows }) => ({
     name,
     rows: rows.map((row) => row.map((cell) => (cell === undefined ? null : inputOf(cell.value)))),
   }));

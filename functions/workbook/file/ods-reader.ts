@@ -5,13 +5,26 @@ import { errorFromText } from '../model/values.ts';
 import { FileError } from './file-error.ts';
 import type { ReadLimits } from './limits.ts';
 import { readPart } from './package-parts.ts';
-import type { ReadCell, ReadSheet, ReadWorkbook } from './read-values.ts';
 import type { Attributes } from './xml-reader.ts';
 import { attribute, readXml } from './xml-reader.ts';
 import type { ZipArchive } from './zip-archive.ts';
 
-/** Values of an OpenDocument spreadsheet (OpenDocument 1.3 Part 3, 9.1 tables and 19.385 value types). */
-export function readOds(archive: ZipArchive, limits: ReadLimits): ReadWorkbook {
+/** A cell of a sheet that is only read. */
+export interface OdsCell {
+  readonly value: CellValue;
+  /** The number is a date or time: a serial number of the 1900 system. */
+  readonly isDate: boolean;
+}
+
+export interface OdsSheet {
+  readonly name: string;
+  readonly isHidden: boolean;
+  /** Blank cells are undefined, and rows are only as long as they are filled. */
+  readonly rows: readonly (readonly (OdsCell | undefined)[])[];
+}
+
+/** Sheets with the values of an OpenDocument spreadsheet (OpenDocument 1.3 Part 3, 9.1 tables and 19.385 value types). */
+export function readOds(archive: ZipArchive, limits: ReadLimits): readonly OdsSheet[] {
   const part = archive.findName('content.xml');
   if (part === undefined) throw new FileError('corrupt', 'the file holds no content');
   refuseEncrypted(archive);
@@ -27,7 +40,7 @@ export function readOds(archive: ZipArchive, limits: ReadLimits): ReadWorkbook {
       walk.close(element);
     },
   });
-  return { kind: 'ods', dateSystem: 1900, sheets: walk.sheets, tables: [], names: [] };
+  return walk.sheets;
 }
 
 function refuseEncrypted(archive: ZipArchive): void {
@@ -42,15 +55,15 @@ function refuseEncrypted(archive: ZipArchive): void {
 }
 
 class ContentWalk {
-  readonly sheets: ReadSheet[] = [];
+  readonly sheets: OdsSheet[] = [];
   readonly #part: string;
   #cellsLeft: number;
   #hiddenStyles = new Set<string>();
   #style = '';
-  #rows: (ReadCell | undefined)[][] | undefined;
+  #rows: (OdsCell | undefined)[][] | undefined;
   #name = '';
   #isHidden = false;
-  #row: (ReadCell | undefined)[] = [];
+  #row: (OdsCell | undefined)[] = [];
   #rowRepeat = 1;
   #emptyRows = 0;
   #cell: { attributes: Attributes; paragraphs: string[] } | undefined;
@@ -182,9 +195,9 @@ function repeatOf(attributes: Attributes, name: string): number {
 
 const duration = /^(-?)P(?:(\d+)D)?T(?:(\d+)H)?(?:(\d+)M)?(?:(\d+(?:\.\d+)?)S)?$/;
 
-function cellContent(attributes: Attributes, paragraphs: readonly string[]): ReadCell | undefined {
+function cellContent(attributes: Attributes, paragraphs: readonly string[]): OdsCell | undefined {
   const shown = paragraphs.join('\n');
-  const plain = (value: CellValue): ReadCell => ({ value, isDate: false });
+  const plain = (value: CellValue): OdsCell => ({ value, isDate: false });
   // The office namespace comes first: calcext repeats the type and calls errors by their name.
   if (attributes['calcext:value-type'] === 'error') return plain(errorFromText(shown));
   switch (attribute(attributes, 'value-type')) {

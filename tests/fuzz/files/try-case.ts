@@ -15,7 +15,6 @@ import { aboutFile } from '../../../functions/workbook/file/about-file.ts';
 import { extendTable } from '../../../functions/workbook/file/extend-table.ts';
 import { FileError } from '../../../functions/workbook/file/file-error.ts';
 import { openFile } from '../../../functions/workbook/file/open-file.ts';
-import { readWorkbook } from '../../../functions/workbook/file/read-values.ts';
 import { editedParts, fileWith } from '../../../functions/workbook/file/save-edited.ts';
 import { saveFile } from '../../../functions/workbook/file/save-file.ts';
 import type { Recalculation } from '../../../functions/workbook/recalculate.ts';
@@ -94,10 +93,6 @@ export async function tryCase(given: FuzzCase, folder: string): Promise<Tried> {
         findings.push(...grown(loaded, opened));
       });
   }
-  if (chance.oneIn(3))
-    step('values', () => {
-      aboutFile(path, () => readWorkbook(opened, { fileName: path }));
-    });
   let rows: readonly GatheredRow[] = [];
   let isLog = false;
   step('rows', () => {
