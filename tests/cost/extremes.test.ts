@@ -152,7 +152,18 @@ describe('the corner search', () => {
       yearsLeft: 3,
       discountRate: 8,
     });
-    expect(worstLead(assumptions, 'repair', 'replace')).toBeLessThan(0);
+    const measured = (stopBelow?: number): { readonly value: number; readonly calls: number } => {
+      let calls = 0;
+      const lead = (values: Values): number => {
+        calls += 1;
+        return costOf('replace')(values) - costOf('repair')(values);
+      };
+      return { value: smallest(assumptions, lead, stopBelow).value, calls };
+    };
+    const whole = measured();
+    const early = measured(0);
+    expect(early.value).toBeLessThan(0);
+    expect(early.calls).toBeLessThan(whole.calls);
     expect(worstLead(assumptions, 'repair', 'replace', 0)).toBeLessThan(0);
   });
 });
