@@ -1,5 +1,6 @@
 /**
- * One table of everything that is measured: `npm run bench [-- PART …]`. Every part also runs alone (`npm run bench:PART`).
+ * One table of everything that is measured: `npm run bench [-- PART …]`. `npm run bench -- PART WORDS` hands the words to the
+ * part's own script and shows what it prints; parts that are in no table (`alone`) always run so.
  * `npm run bench -- --kept` measures nothing and prints the table of what each part measured last.
  * Rounds of a part that measures something else beside ours take turns; the least and the median of all rounds are shown.
  */
@@ -7,6 +8,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
+import { runScript } from '../run-script.ts';
 import { figuresOfGather, figuresOfPage, figuresOfProperties } from './printed-figures.ts';
 import { tableText } from './table-rows.ts';
 import type { BenchReport, TableRow } from './table-rows.ts';
@@ -42,20 +44,44 @@ function printed(script: string, read: (outputs: readonly string[]) => TableRow[
   return { rows: read(Array.from({ length: rounds }, () => run(script))), notes: [] };
 }
 
+const scripts = {
+  properties: 'properties/bench.ts',
+  engines: 'workbook/engines/bench.ts',
+  edits: 'workbook/edits.ts',
+  gather: 'gather/logs.ts',
+  page: 'page/bench.ts',
+} as const;
+
+const alone = {
+  grids: 'page/grids.ts',
+  ledger: 'gather/ledger.ts',
+  workbook: 'workbook/bench.ts',
+} as const;
+
 const parts: Readonly<Record<string, () => BenchReport>> = {
-  properties: () => printed('properties/bench.ts', figuresOfProperties),
-  engines: () => reported('workbook/engines/bench.ts', [String(rounds)]),
-  edits: () => reported('workbook/edits.ts', []),
-  gather: () => printed('gather/logs.ts', figuresOfGather),
-  page: () => printed('page/bench.ts', figuresOfPage),
+  properties: () => printed(scripts.properties, figuresOfProperties),
+  engines: () => reported(scripts.engines, [String(rounds)]),
+  edits: () => reported(scripts.edits, []),
+  gather: () => printed(scripts.gather, figuresOfGather),
+  page: () => printed(scripts.page, figuresOfPage),
 };
+
+const [part = '', ...words] = process.argv.slice(2);
+const scriptOfPart = ({ ...scripts, ...alone } as Readonly<Record<string, string>>)[part];
+if (
+  scriptOfPart !== undefined &&
+  (part in alone || words.some((word) => !(word in parts) && word !== '--kept'))
+)
+  runScript(new URL(scriptOfPart, import.meta.url), words);
 
 const keptAt = (name: string): string => join(benchFolder, `part-${name}.json`);
 const wanted = process.argv.slice(2).filter((word) => word !== '--kept');
 const measuresNothing = process.argv.includes('--kept');
 const unknown = wanted.filter((name) => !(name in parts));
 if (unknown.length > 0)
-  throw new Error(`no part ${unknown.join(', ')}; there are ${Object.keys(parts).join(', ')}`);
+  throw new Error(
+    `no part ${unknown.join(', ')}; there are ${Object.keys({ ...scripts, ...alone }).join(', ')}`,
+  );
 const rows: TableRow[] = [];
 const notes: string[] = [];
 for (const [name, measure] of Object.entries(parts)) {

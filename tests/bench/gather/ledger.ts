@@ -7,7 +7,7 @@ import { registerFunctions } from '../../../functions/hosts/sql/duckdb/register.
 import { summarizeLedger } from '../../../functions/office-work/ledger/summarize-ledger.ts';
 import { unitSystem } from '../../../functions/runtime/unit-system.ts';
 
-/** `npm run bench:ledger [ROWS]`: a ledger by unit, gas and month through DuckDB beside a plain loop over its lines. */
+/** `npm run bench -- ledger [ROWS]`: a ledger by unit, gas and month through DuckDB beside a plain loop over its lines. */
 const rows = Number(process.argv[2] ?? 1_000_000);
 const folder = mkdtempSync(join(tmpdir(), 'ouncewise-ledger-'));
 const us = unitSystem('US');

@@ -8,7 +8,7 @@ import { savedBytes } from '../../../functions/workbook/file/save-workbook.ts';
 import { generateLogs } from '../../functions/office-work/gather/generated-logs.ts';
 
 /**
- * `npm run bench:gather [LOGS] [SETS]`: the built command line over generated logs of three kinds, then the fleet workbook
+ * `npm run bench -- gather [LOGS] [SETS]`: the built command line over generated logs of three kinds, then the fleet workbook
  * it wrote, recalculated from nothing.
  */
 const logs = Number(process.argv[2] ?? 200);

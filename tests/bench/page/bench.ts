@@ -1,4 +1,4 @@
-/** Prints how large and how quick the worksheet page is in headless Chromium. `npm run bench:page`. */
+/** Prints how large and how quick the worksheet page is in headless Chromium. `npm run bench -- page`. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';

@@ -1,6 +1,6 @@
 /**
  * Prints size, start and edit times of the worksheet page beside two plain open grid libraries that calculate by
- * themselves, on one ledger that all of them can work out. `npm run bench:grids`. The libraries are fetched from the
+ * themselves, on one ledger that all of them can work out. `npm run bench -- grids`. The libraries are fetched from the
  * package registry into a cache folder; nothing of them is part of this project.
  */
 import { execFileSync } from 'node:child_process';

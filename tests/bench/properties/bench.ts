@@ -1,5 +1,5 @@
 /**
- * `npm run bench:properties`: our saturation functions beside the reference library, in one run on one machine.
+ * `npm run bench -- properties`: our saturation functions beside the reference library, in one run on one machine.
  * Prints nanoseconds of processor time per call and how many times faster ours is, and checks that both give the same value.
  */
 import { execFileSync } from 'node:child_process';

@@ -1,4 +1,4 @@
-/** Prints the processor time the workbook host takes, which says the same on a busy machine. `npm run bench:workbook`. */
+/** Prints the processor time the workbook host takes, which says the same on a busy machine. `npm run bench -- workbook`. */
 import { buildXlsx } from '../../functions/workbook/build-xlsx.ts';
 import { noCustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
 import { Workbook } from '../../../functions/workbook/run/workbook.ts';

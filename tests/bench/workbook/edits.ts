@@ -1,4 +1,4 @@
-/** Processor time and calls that one edit costs in the whole visit log: `npm run bench:edits [ROWS]`. */
+/** Processor time and calls that one edit costs in the whole visit log: `npm run bench -- edits [ROWS]`. */
 import type { Sheet } from '../../../functions/workbook/model/sheet.ts';
 import { catalogueFunctions } from '../../../functions/workbook/catalogue-functions.ts';
 import { cellAddress } from '../../../functions/workbook/model/address.ts';

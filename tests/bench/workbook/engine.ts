@@ -1,4 +1,4 @@
-/** Times the engine: rows of readings with eight custom functions and two conditional sums each. `npm run bench:workbook`. */
+/** Times the engine: rows of readings with eight custom functions and two conditional sums each. `npm run bench -- workbook`. */
 import type { CustomFunctions } from '../../../functions/workbook/model/custom-functions.ts';
 import { Workbook } from '../../../functions/workbook/run/workbook.ts';
 

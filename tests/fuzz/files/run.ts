@@ -6,7 +6,7 @@ import { makeCase } from './make-case.ts';
 import { watch } from './watch.ts';
 import type { Watched } from './watch.ts';
 
-const usage = `npm run fuzz:files -- [--seed 1] [--count 1000] [--from 0] [--keep FOLDER]
+const usage = `npm run fuzz -- files [--seed 1] [--count 1000] [--from 0] [--keep FOLDER]
 
 Tries damaged and hostile workbook files. Every case that fails is kept as a file with a note beside it (in
 .cache/fuzz-files unless told otherwise), and is made again with --seed S --from N --count 1.`;

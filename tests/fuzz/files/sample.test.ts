@@ -10,7 +10,7 @@ afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-// A fixed sample; `npm run fuzz:files` tries any number of others.
+// A fixed sample; `npm run fuzz -- files` tries any number of others.
 it(
   'two hundred damaged and hostile files give a result or a plain refusal, within time and memory',
   { timeout: 900_000 },

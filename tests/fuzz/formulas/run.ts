@@ -2,7 +2,7 @@
  * Compares random formulas with LibreOffice and prints those on which the two differ, the shortest of each kind. Many
  * differ on purpose (tests/hosts/workbook/known-differences.ts has the reasons), so it is for reading, not a test:
  *
- * npm run fuzz:formulas -- [--seed 1] [--count 8000]
+ * npm run fuzz -- formulas [--seed 1] [--count 8000]
  */
 import { parseArgs } from 'node:util';
 import { CellError } from '../../../functions/workbook/model/values.ts';

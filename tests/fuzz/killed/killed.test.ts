@@ -17,7 +17,7 @@ afterAll(() => {
   rmSync(built.folder, { recursive: true, force: true });
 });
 
-// `npm run fuzz:killed` does the same a hundred times.
+// `npm run fuzz -- killed` does the same a hundred times.
 test.each(scenes)(
   '$name: killed runs leave the old file or the new one, and nothing after the next run',
   { timeout: 240_000 },

@@ -7,7 +7,7 @@ import { buildProgram } from './program.ts';
 import { killRuns } from './kill-runs.ts';
 import { scenes } from './scenes.ts';
 
-/** npm run fuzz:killed -- [--seed 1] [--count 100] [--only recalc] */
+/** npm run fuzz -- killed [--seed 1] [--count 100] [--only recalc] */
 const { values } = parseArgs({
   options: {
     seed: { type: 'string', default: '1' },

@@ -1,5 +1,5 @@
 /**
- * Our workbook engine beside two open ones on the same .xlsx file: `npm run bench:engines [ROUNDS] [ROWS …]`. Rounds take
+ * Our workbook engine beside two open ones on the same .xlsx file: `npm run bench -- engines [ROUNDS] [ROWS …]`. Rounds take
  * turns between the engines, each in a fresh process; times count only when the values agree.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
