@@ -1,5 +1,5 @@
 import { CalcError } from '../errors.ts';
-import { currentIntervals } from './intervals.ts';
+import { currentIntervals, fullDaysOf } from './intervals.ts';
 import type { LeakRecord } from './intervals.ts';
 import { daysToLimit } from './loss.ts';
 import type { Loss, LossModel } from './loss.ts';
@@ -15,6 +15,8 @@ export interface ForecastRequest {
   readonly fullChargeKg: number;
   readonly limitShare: number;
   readonly model: LossModel;
+  /** Smallest step of the scale: a last interval that differs by less than it can show moves no date. */
+  readonly scaleStepKg?: number | undefined;
 }
 
 /**
@@ -26,7 +28,7 @@ export interface ForecastRequest {
  * @throws CalcError not-available without a loss of known length
  */
 export function dueDay(request: ForecastRequest): number {
-  const days = daysToLimit({ ...request, losses: tellingLosses(request.losses) });
+  const days = daysToLimit({ ...request, losses: tellingLosses(request.losses, request.scaleStepKg) });
   return request.fullDay + Math.floor(days + 1e-9);
 }
 
@@ -45,5 +47,5 @@ export function forecastBasis(record: LeakRecord): {
       { code: 'not-available', parameter: 'added' },
     );
   }
-  return { losses, fullDay: last.toDay };
+  return { losses, fullDay: Math.max(last.toDay, ...fullDaysOf(record)) };
 }

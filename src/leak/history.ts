@@ -46,7 +46,8 @@ export function leakHistory(record: LeakRecord, fullChargeKg: number | undefined
 
 function noteOf(record: LeakRecord, interval: Interval, isLast: boolean): Phrase {
   const { verifiedDay } = record;
-  if (interval.days === undefined) return phrase`no earlier date: a year is assumed for the leak rate`;
+  if (interval.days === undefined)
+    return phrase`nobody weighed a full charge before: a year is assumed for the leak rate`;
   if (verifiedDay !== undefined && interval.toDay <= verifiedDay) return phrase`before the verified repair`;
   if (!isLast) return [];
   const trend = trendOf(currentIntervals(record));

@@ -13,7 +13,16 @@ export { annualizedRate, lastAnnualizedRate, leakRateMethods, rollingRate } from
 export type { LeakRateMethod } from './leak-rate.ts';
 export { annualShare, daysToLimit, decayPerDay, lossModels, lossRateKgPerS } from './loss.ts';
 export type { Loss, LossModel } from './loss.ts';
-export { confidenceWord, tellingLosses, trendOf, trendVerdict, trendWords } from './trend.ts';
+export { lossRange } from './loss-range.ts';
+export type { LossRange } from './loss-range.ts';
+export {
+  confidenceWord,
+  tellingLosses,
+  trendOf,
+  trendVerdict,
+  trendWords,
+  usualScaleStepKg,
+} from './trend.ts';
 export type { TrendWord } from './trend.ts';
 export { leakHistory, leftOut } from './history.ts';
 export type { HistoryRow } from './history.ts';

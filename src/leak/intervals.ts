@@ -14,15 +14,18 @@ export interface Interval {
 
 export interface LeakRecord {
   readonly additions: readonly Addition[];
-  /** Day on which the charge was known to be right first: installation, or a weighed-in charge. */
+  /** Day on which a full charge was weighed in first. A day of installation tells nothing about the charge since. */
   readonly sinceDay?: number | undefined;
+  /** Later days on which a full charge was weighed in; additions for a new charge are such days without being named. */
+  readonly fullDays?: readonly number[] | undefined;
   /** Day on which a repair was found to hold; what leaked before no longer tells what leaks now. */
   readonly verifiedDay?: number | undefined;
 }
 
 /**
- * The intervals between additions, oldest first. Each addition replaces what leaked since the addition before it.
- * The first one reaches back to `sinceDay`, or is open when that is unknown.
+ * The intervals between additions, oldest first. Each addition replaces what leaked since the charge was right last: the
+ * addition before it, or a full charge weighed in between. The first one reaches back to a full charge that was weighed,
+ * or is open when none is known: nobody saw what the unit held before.
  *
  * @throws CalcError out-of-range when an addition lies before `sinceDay`
  */
@@ -38,11 +41,32 @@ export function intervalsOf(record: LeakRecord): readonly Interval[] {
       limit: `${isoDay(first.day)} or earlier`,
     });
   }
+  const fullDays = fullDaysOf(record);
   return merged
-    .map(({ day, massKg }, index) =>
-      intervalBetween(index === 0 ? sinceDay : merged[index - 1]?.day, day, massKg),
-    )
+    .map(({ day, massKg }, index) => {
+      const before = merged[index - 1]?.day;
+      // A full charge on the day of an addition is that addition's end, not its beginning.
+      const lastFull = fullDays.findLast((full) => full < day);
+      return intervalBetween(latest(before, lastFull) ?? sameDay(fullDays, day), day, massKg);
+    })
     .filter(({ days }) => days === undefined || days > 0);
+}
+
+/** Days on which a full charge was weighed in, in order. */
+export function fullDaysOf({ additions, sinceDay, fullDays = [] }: LeakRecord): readonly number[] {
+  const charges = additions.filter(({ reason, massKg }) => reason === 'new charge' && massKg > 0);
+  return [...(sinceDay === undefined ? [] : [sinceDay]), ...fullDays, ...charges.map(({ day }) => day)].sort(
+    (one, other) => one - other,
+  );
+}
+
+function latest(one: number | undefined, other: number | undefined): number | undefined {
+  return one === undefined ? other : other === undefined ? one : Math.max(one, other);
+}
+
+/** An addition on the day of the first full charge is part of that charge. */
+function sameDay(fullDays: readonly number[], day: number): number | undefined {
+  return fullDays.includes(day) ? day : undefined;
 }
 
 function intervalBetween(fromDay: number | undefined, toDay: number, massKg: number): Interval {

@@ -65,7 +65,7 @@ export function lastAnnualizedRate(record: LeakRecord & { readonly fullChargeKg:
   }
   if (last.days === undefined) {
     throw new CalcError(
-      'the first addition has nothing before it: give the day of installation as since, or days = 365 as an assumption',
+      'the first addition has nothing before it: give the day of installation or of a full charge weighed in as since, or days = 365 as an assumption',
       { code: 'not-available', parameter: 'since', received: 'blank', limit: 'a date' },
     );
   }

@@ -17,20 +17,34 @@ export function confidenceWord(intervals: number): 'none' | 'low' | 'fair' | 'go
   return intervals === 2 ? 'fair' : 'good';
 }
 
-/** Whether the last interval lost faster than the ones before it. Oldest first. */
-export function trendOf(losses: readonly Loss[]): TrendWord {
+/** What a scale of this trade shows: 0.1 oz. Common practice, no source. */
+export const usualScaleStepKg = (0.1 * 0.453_592_37) / 16;
+
+/** An addition is the difference of two weighings, each within a step. */
+export const weighingSteps = 2;
+
+/**
+ * Whether the last interval lost faster than the ones before it: by more than a fifth, and by more than its weighing can
+ * be wrong. Oldest first.
+ *
+ * @param scaleStepKg - smallest step of the scale
+ */
+export function trendOf(losses: readonly Loss[], scaleStepKg = usualScaleStepKg): TrendWord {
   const last = losses.at(-1);
   if (!last) return 'No loss';
   const before = losses.slice(0, -1);
   if (before.length === 0) return 'One interval';
-  const ratio = lossRateKgPerS([last]) / lossRateKgPerS(before);
+  const rateBefore = lossRateKgPerS(before);
+  const ratio = lossRateKgPerS([last]) / rateBefore;
+  const apartKg = Math.abs(last.massKg - rateBefore * last.days * 86_400);
+  if (apartKg <= weighingSteps * scaleStepKg + 1e-9) return 'Steady';
   if (ratio > 1 + alikeShare) return 'Growing';
   return ratio < 1 - alikeShare ? 'Slowing' : 'Steady';
 }
 
 /** The losses that a forecast goes by: all alike ones together, only the last when the leak has changed. */
-export function tellingLosses(losses: readonly Loss[]): readonly Loss[] {
-  const trend = trendOf(losses);
+export function tellingLosses(losses: readonly Loss[], scaleStepKg?: number): readonly Loss[] {
+  const trend = trendOf(losses, scaleStepKg);
   return trend === 'Growing' ? losses.slice(-1) : losses;
 }
 

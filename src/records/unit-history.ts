@@ -1,4 +1,5 @@
 import type { Addition, AdditionReason } from '../leak/additions.ts';
+import type { LeakRecord } from '../leak/intervals.ts';
 import type { RecordRow } from './field.ts';
 
 /** Fields of the visit log that a history is made of. */
@@ -10,6 +11,7 @@ export const historyFields = [
   'added',
   'added_reason',
   'recovered',
+  'mass_basis',
   'verified_on',
   'tap_left',
   'verdict',
@@ -24,6 +26,8 @@ export interface UnitHistory {
   readonly additions: readonly Addition[];
   /** Everything weighed in, whatever the reason [kg]. */
   readonly addedKg: number;
+  /** Visits in which a charge was weighed in from a known start, with all that went in. */
+  readonly weighedIn: readonly { readonly day: number; readonly addedKg: number }[];
   readonly verifiedDay: number | undefined;
   readonly tapsLeft: number | undefined;
 }
@@ -60,6 +64,7 @@ export function unitHistory(rows: readonly RecordRow[], asOfDay = Infinity): Uni
     lastDay: last && dayOf(last),
     lastVerdict: lastText(dated, 'verdict'),
     additions: netAdditions(dated),
+    weighedIn: weighedIn(dated),
     addedKg: dated.reduce((sum, row) => sum + (number(row, 'added') ?? 0), 0),
     verifiedDay: dated.reduce<number | undefined>((latest, row) => {
       const day = number(row, 'verified_on');
@@ -68,6 +73,40 @@ export function unitHistory(rows: readonly RecordRow[], asOfDay = Infinity): Uni
     tapsLeft: dated.findLast((row) => number(row, 'tap_left') !== undefined)?.['tap_left'] as
       number | undefined,
   };
+}
+
+/** Share of the nameplate from which on a weighed addition is a full charge: a rest may have stayed in the oil. */
+const fullShare = 0.9;
+
+/**
+ * What leaks, from top-up to top-up. The first interval begins only where a full charge was weighed in: neither the day of
+ * installation nor the first visit tells what the unit held.
+ *
+ * @param nameplateKg - without it only additions that are booked as a new charge are taken as full
+ */
+export function leakRecordOf(
+  { additions, weighedIn: charges, verifiedDay }: UnitHistory,
+  nameplateKg: number | undefined,
+): LeakRecord {
+  const fullDays = charges
+    .filter(({ addedKg }) => nameplateKg !== undefined && addedKg >= fullShare * nameplateKg)
+    .map(({ day }) => day);
+  return { additions, fullDays, verifiedDay };
+}
+
+function weighedIn(rows: readonly RecordRow[]): { readonly day: number; readonly addedKg: number }[] {
+  const visits = new Map<string, { day: number; addedKg: number; known: boolean }>();
+  for (const row of rows) {
+    const addedKg = number(row, 'added') ?? 0;
+    if (addedKg <= 0) continue;
+    const key = visitKey(row);
+    const visit = visits.get(key) ?? { day: 0, addedKg: 0, known: false };
+    visit.addedKg += addedKg;
+    visit.day = dayOf(row);
+    visit.known ||= row['mass_basis'] === 'nameplate weighed in';
+    visits.set(key, visit);
+  }
+  return [...visits.values()].filter(({ known }) => known).map(({ day, addedKg }) => ({ day, addedKg }));
 }
 
 function dayOf(row: RecordRow): number {

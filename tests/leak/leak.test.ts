@@ -162,6 +162,8 @@ describe('leak history', () => {
   it('flags what was assumed', () => {
     const rows = leakHistory({ additions: [{ day: 300, massKg: 3 }] }, 14);
     expect(rows[0]?.annualized).toBeCloseTo(3 / 14, 12);
-    expect(rows[0]?.note).toEqual(['no earlier date: a year is assumed for the leak rate']);
+    expect(rows[0]?.note).toEqual([
+      'nobody weighed a full charge before: a year is assumed for the leak rate',
+    ]);
   });
 });

@@ -4,6 +4,7 @@ import {
   cylinderBalance,
   driftIsReal,
   fleetRow,
+  leakRecordOf,
   notRegistered,
   unitHistory,
 } from '../../src/records/index.ts';
@@ -18,6 +19,7 @@ describe('the history of a unit', () => {
       lastVerdict: undefined,
       additions: [],
       addedKg: 0,
+      weighedIn: [],
       verifiedDay: undefined,
       tapsLeft: undefined,
     };
@@ -169,7 +171,11 @@ describe('a unit at a glance', () => {
     installed_on: 800,
     taps_fitted: 2,
   };
-  const leaks: RecordRow[] = [{ visit_id: 'A', date_time: 900.5, added: 0.1, verdict: 'low charge' }];
+  const charged: RecordRow = { visit_id: '0', date_time: 800.5, added: 1, added_reason: 'new charge' };
+  const leaks: RecordRow[] = [
+    charged,
+    { visit_id: 'A', date_time: 900.5, added: 0.1, verdict: 'low charge' },
+  ];
   const row = (
     rows: readonly RecordRow[],
     register: RecordRow | undefined = unit,
@@ -183,10 +189,10 @@ describe('a unit at a glance', () => {
       site: 'North',
       refrigerant: 'R-32',
       status: 'in use',
-      visits: 1,
+      visits: 2,
       lastDay: 900,
       lastVerdict: 'low charge',
-      addedKg: 0.1,
+      addedKg: 1.1,
       leakRate: 0.1,
       trend: 'One interval',
       confidence: 'low',
@@ -201,7 +207,7 @@ describe('a unit at a glance', () => {
 
   it('says when the unit is in the log only', () => {
     expect(notRegistered).toBe('not in register');
-    expect(fleetRow('W', undefined, unitHistory(leaks), [], options)).toMatchObject({
+    expect(fleetRow('W', undefined, unitHistory(leaks.slice(1)), [], options)).toMatchObject({
       status: 'not in register',
       site: undefined,
       leakRate: undefined,
@@ -224,18 +230,53 @@ describe('a unit at a glance', () => {
     expect(fleetRow('W', unit, unitHistory(leaks), [1, 0.5], options).completeness).toBe(0.75);
   });
 
-  it('relies on the day of installation only when no addition lies before it', () => {
-    expect(row(leaks, { ...unit, installed_on: 900 }).trend).toBe('No loss');
-    expect(row(leaks, { ...unit, installed_on: 901 }).trend).toBe('No loss');
-    expect(row(leaks, { ...unit, installed_on: undefined }).trend).toBe('No loss');
-    expect(row(leaks, { ...unit, installed_on: 899 }).trend).toBe('One interval');
+  it('begins at a full charge that was weighed in, never at the day of installation', () => {
+    const only = leaks.slice(1);
+    for (const installed_on of [undefined, 800, 899, 900, 901])
+      expect(row(only, { ...unit, installed_on })).toMatchObject({
+        trend: 'One top-up',
+        lossKgPerS: undefined,
+        dueDay: undefined,
+        lossNote: expect.stringContaining('no full charge weighed before it') as string,
+      });
+    const weighed: RecordRow = { ...charged, added_reason: 'leak', mass_basis: 'nameplate weighed in' };
+    expect(row([weighed, ...only]).lossKgPerS).toBeCloseTo(0.1 / 100 / 86_400, 18);
+    // Half of the nameplate from a known start is no full charge.
+    const half: RecordRow = { ...weighed, added: 0.5 };
+    expect(leakRecordOf(unitHistory([half, ...only]), 1).fullDays).toEqual([]);
+    expect(leakRecordOf(unitHistory([weighed, ...only]), 1).fullDays).toEqual([800]);
+    expect(leakRecordOf(unitHistory([weighed, ...only]), undefined).fullDays).toEqual([]);
     const later: RecordRow = { visit_id: 'B', date_time: 950, added: 0.05 };
-    expect(row([...leaks, later], { ...unit, installed_on: 920 })).toMatchObject({ trend: 'One interval' });
+    expect(row([...only, later]).trend).toBe('One interval');
     expect(row([...leaks, later]).trend).toBe('Steady');
   });
 
+  it('tells the loss of an old unit from top-up to top-up (issue 18: of 2008, four times 2.0 oz half-yearly)', () => {
+    const ounceKg = 0.45359237 / 16;
+    // 2024-01-10 is day 19732; a half year is 182.5 days, so 3 x 2.0 oz in 547 days are 4.0 oz a year (by division).
+    const days = [19_732, 19_914, 20_097, 20_279];
+    const rows = days.map((day, index): RecordRow => ({
+      visit_id: `V${index}`,
+      date_time: day,
+      added: 2 * ounceKg,
+      added_reason: 'leak',
+    }));
+    const old = { ...unit, nameplate: 14 * ounceKg, installed_on: 14_000 };
+    const found = row(rows, old, { asOfDay: 20_279 });
+    const perYear = (kgPerS = 0): number => (kgPerS * 365 * 86_400) / ounceKg;
+    expect(perYear(found.lossKgPerS)).toBeCloseTo((6 * 365) / 547, 9);
+    expect(found).toMatchObject({ trend: 'Steady', confidence: 'good' });
+    expect(perYear(found.lossLowKgPerS)).toBeGreaterThan(3);
+    expect(perYear(found.lossHighKgPerS)).toBeLessThan(5.5);
+    // Share and loss are one figure; the rule's rate, 2 x 2.0 of 14 oz within 365 days, agrees with it.
+    expect(found.lossShare).toBeCloseTo(perYear(found.lossKgPerS) / 14, 9);
+    expect(found.leakRate).toBeCloseTo(4 / 14, 9);
+    expect(found.lossNote).toBe('');
+    expect(row(rows, old, { asOfDay: 20_470 }).lossNote).toMatch(/^leak rate lower: .* last 365 days only/);
+  });
+
   it('forecasts no exponential course after the whole charge was lost', () => {
-    const lost = (added: number): RecordRow[] => [{ visit_id: 'A', date_time: 900, added }];
+    const lost = (added: number): RecordRow[] => [charged, { visit_id: 'A', date_time: 900, added }];
     expect(row(lost(1), unit, { model: 'exponential' }).dueDay).toBeUndefined();
     expect(row(lost(1)).dueDay).toBe(915);
     // - ln(0.85) / (- ln(1 - 0.1) / 100 days) = 154.25 days, by hand.
@@ -243,9 +284,9 @@ describe('a unit at a glance', () => {
   });
 
   it('costs visits and refrigerant, whichever price is known', () => {
-    expect(row(leaks, unit, { visitPrice: 90, pricePerKg: 50 }).cost).toBeCloseTo(95, 12);
-    expect(row(leaks, unit, { visitPrice: 90 }).cost).toBe(90);
-    expect(row(leaks, unit, { pricePerKg: 50 }).cost).toBeCloseTo(5, 12);
-    expect(row(leaks).cost).toBeUndefined();
+    expect(row(leaks.slice(1), unit, { visitPrice: 90, pricePerKg: 50 }).cost).toBeCloseTo(95, 12);
+    expect(row(leaks.slice(1), unit, { visitPrice: 90 }).cost).toBe(90);
+    expect(row(leaks.slice(1), unit, { pricePerKg: 50 }).cost).toBeCloseTo(5, 12);
+    expect(row(leaks.slice(1)).cost).toBeUndefined();
   });
 });

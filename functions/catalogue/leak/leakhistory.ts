@@ -1,6 +1,7 @@
 import { CalcError } from '../../../src/errors.ts';
 import { leakHistory, leftOut } from '../../../src/leak/history.ts';
 import { phrase } from '../../../src/phrase.ts';
+import { leakRecordOf } from '../../../src/records/index.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import type { TableCell } from '../../runtime/define.ts';
 import { exampleLedger } from '../records/fleet-example.ts';
@@ -22,7 +23,8 @@ export const leakhistory = defineFunction({
     since: {
       kind: 'date',
       optional: true,
-      description: 'Day on which the charge was known to be right first, such as the installation.',
+      description:
+        'Day on which a full charge was weighed in, when the log does not say. The day of installation tells nothing of the charge since.',
     },
   },
   returns: {
@@ -76,8 +78,7 @@ export const leakhistory = defineFunction({
         received: unit_id,
       });
     }
-    const { additions, verifiedDay } = historyOf(ledger, key);
-    const record = { additions, verifiedDay, sinceDay: since };
+    const record = { ...leakRecordOf(historyOf(ledger, key), full_charge), sinceDay: since };
     const rows: (readonly TableCell[])[] = leakHistory(record, full_charge).map((row) => [
       row.fromDay,
       row.toDay,

@@ -48,7 +48,8 @@ export const recordParameters = {
   since: {
     kind: 'date',
     optional: true,
-    description: 'Day on which the charge was known to be right first: installation or a weighed-in charge.',
+    description:
+      'Day on which a full charge was weighed in before the first addition. Left out: the first addition tells no loss.',
   },
   verified_on: {
     kind: 'date',

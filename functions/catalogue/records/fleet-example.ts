@@ -40,14 +40,14 @@ export const fleetExample = {
       46_192,
       '',
       6,
-      (6 * 365) / 260,
+      (3 * 365) / 60,
       (100 * 6) / 14,
-      'Growing',
-      'fair',
+      'One interval',
+      'low',
       46_234,
     ],
   ],
   tolerance: 1e-6,
   source:
-    'arithmetic: 6 oz over 200 and 60 days; 6 of 14 oz within 365 days; 2.1 oz at 3 oz in 60 days last 42 days from 2026-06-19',
+    'arithmetic: 3 oz in 60 days from top-up to top-up; 6 of 14 oz within 365 days; 2.1 oz at 3 oz in 60 days last 42 days from 2026-06-19',
 } as const;

@@ -77,12 +77,16 @@ export const fleetsummary = defineFunction({
       { heading: 'Taps left', kind: 'number', quantity: 'count' },
       { heading: 'Completeness', kind: 'number', quantity: 'percent' },
       { heading: 'Cost so far', kind: 'number', quantity: 'money' },
+      { heading: 'Loss at least', kind: 'number', quantity: 'massRate' },
+      { heading: 'Loss at most', kind: 'number', quantity: 'massRate' },
+      { heading: 'Loss share', kind: 'number', quantity: 'percentPerYear' },
+      { heading: 'About the loss', kind: 'text' },
     ],
     description:
       'Units in the order of the register, then units that only the log knows. As an array formula over a fixed range it works without spilling.',
   },
   source:
-    'Loss: additions over the days since the last verified repair, net of gas recovered in the same visit, top-offs and hoses left out. Leak rate: rolling average of 40 CFR 82.152, from memory. Next due and trend as NEXTDUE and LEAKTREND.',
+    'Loss: from top-up to top-up since the last verified repair, net of gas recovered in the same visit, top-offs and hoses left out; the first top-up counts only where a full charge was weighed in before it. At least, at most: nine times in ten. Leak rate: rolling average of 40 CFR 82.152, from memory. Next due and trend as NEXTDUE and LEAKTREND.',
   examples: [
     fleetExample,
     {
@@ -162,5 +166,9 @@ function cellsOf(row: FleetRow): readonly TableCell[] {
     row.tapsLeft,
     row.completeness,
     row.cost,
+    row.lossLowKgPerS,
+    row.lossHighKgPerS,
+    row.lossShare,
+    row.lossNote,
   ];
 }

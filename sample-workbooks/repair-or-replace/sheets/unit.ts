@@ -180,7 +180,7 @@ const intervalRows = 8;
 const firstInterval = page.row;
 const lastInterval = firstInterval + intervalRows - 1;
 const formats = ['yyyy-mm-dd', 'yyyy-mm-dd', '0', '0.0', '0.00', '0', '0', ''];
-const history = `OUNCE.LEAKHISTORY(${ledger},${names.unit},${ofUnit('Nameplate charge')},${ofUnit('Installed')},${names.units})`;
+const history = `OUNCE.LEAKHISTORY(${ledger},${names.unit},${ofUnit('Nameplate charge')},,${names.units})`;
 const verified = `IFERROR(SUMPRODUCT(MAX((Ledger[Unit]=${names.unit})*Ledger[Repair verified])),0)`;
 for (let index = 0; index < intervalRows; index += 1) {
   formats.forEach((format, column) => {
