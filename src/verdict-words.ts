@@ -79,6 +79,8 @@ export const verdictWords = [
   { word: 'Top up', asks: 'care' },
   { word: 'Do nothing', asks: 'care' },
   { word: 'Too close to call', asks: 'care' },
+  { word: 'Warranty first', asks: 'care' },
+  { word: 'Cannot tell yet', asks: 'care' },
 ] as const satisfies readonly { readonly word: string; readonly asks: Asks }[];
 
 export type VerdictWord = (typeof verdictWords)[number]['word'];

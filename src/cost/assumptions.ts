@@ -2,12 +2,14 @@ import { CalcError } from '../errors.ts';
 import type { Assumptions, CostInput } from './inputs.ts';
 import { costInputNames, definitionOf } from './inputs.ts';
 import type { Range } from './range.ts';
+import { exactly } from './range.ts';
 import { yearsLeftFromAge } from './unit-life.ts';
 
 /**
  * Checks what was given and fills in what counts when nothing was said: defaults, and the years left from the age.
+ * Age and expected life stay only where the unit is older than its kind is expected to get.
  *
- * @throws CalcError out-of-range naming the row; refused when the years left cannot be told from the age
+ * @throws CalcError out-of-range naming the row
  */
 export function completeAssumptions(given: Assumptions): Assumptions {
   const filled: Partial<Record<CostInput, Range>> = {};
@@ -17,13 +19,18 @@ export function completeAssumptions(given: Assumptions): Assumptions {
     checkRange(name, range);
     filled[name] = range;
   }
-  if (!filled.yearsLeft) {
-    const yearsLeft = yearsLeftFromAge(filled.age, filled.expectedLife ?? filled.newLife);
-    if (yearsLeft) filled.yearsLeft = yearsLeft;
-  }
+  const life = filled.expectedLife ?? filled.newLife;
+  const { age } = filled;
   // They have done their work; left in, they would count as inputs that move nothing.
   delete filled.age;
   delete filled.expectedLife;
+  if (filled.yearsLeft || !age || !life) return filled;
+  const follows = life === filled.newLife ? ({ follows: 'newLife' } as const) : {};
+  filled.yearsLeft = { ...yearsLeftFromAge(age, life), ...follows };
+  if (age.likely >= life.high) {
+    filled.age = exactly(age.likely);
+    filled.expectedLife = exactly(life.high);
+  }
   return filled;
 }
 

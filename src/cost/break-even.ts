@@ -54,6 +54,14 @@ export function repairPriceWorthPaying(
     }
   }
   const free = choices.repair;
-  if (!cheapest || !isWorkedOut(free)) throw new Error('replacing and a free repair are always worked out');
+  if (!cheapest) throw new Error('replacing is always worked out');
+  if (!isWorkedOut(free)) {
+    throw new CalcError(`a repair is no choice for this unit: ${free.missing}`, {
+      code: 'not-available',
+      parameter: 'assumptions',
+      received: free.missing,
+      limit: 'a unit that can be repaired',
+    });
+  }
   return { price: cheapest.presentCost - free.presentCost, rival: cheapest.rival };
 }

@@ -1,7 +1,9 @@
 import type { Choice, ChoiceName } from './choices.ts';
 import { choiceNames, costChoices, isWorkedOut } from './choices.ts';
-import type { Assumptions } from './inputs.ts';
+import type { Assumptions, Values } from './inputs.ts';
 import { likelyValues } from './inputs.ts';
+import type { SampleSize } from './sample.ts';
+import { outcomes, quantile } from './sample.ts';
 import { need } from './unit-life.ts';
 
 /** Money paid out under each choice from today to the end of a year, not discounted. Undefined: not worked out. */
@@ -22,7 +24,44 @@ export interface PaidByYear {
  * @returns today and each year's end
  */
 export function paidByYear(assumptions: Assumptions, years: number): readonly PaidByYear[] {
-  const values = likelyValues(assumptions);
+  return paidAt(likelyValues(assumptions), years);
+}
+
+/** What one outcome in ten stays below, and one in ten goes beyond. */
+export interface PaidRange {
+  readonly year: number;
+  readonly below: Readonly<Record<ChoiceName, number | undefined>>;
+  readonly above: Readonly<Record<ChoiceName, number | undefined>>;
+}
+
+/** The range of the money paid by each year's end over the outcomes of the ranges; choices as in {@link paidByYear}. */
+export function paidRangeByYear(
+  assumptions: Assumptions,
+  years: number,
+  size: SampleSize,
+): readonly PaidRange[] {
+  const drawn = [...outcomes(assumptions, size)].map((values) => paidAt(values, years));
+  const likely = paidByYear(assumptions, years);
+  return likely.map(({ year, paid }) => {
+    const at = (share: number): Record<ChoiceName, number | undefined> => {
+      const found: Partial<Record<ChoiceName, number | undefined>> = {};
+      for (const name of choiceNames) {
+        const sums = drawn.map((rows) => rows[year]?.paid[name]).filter((sum) => sum !== undefined);
+        found[name] =
+          paid[name] === undefined
+            ? undefined
+            : quantile(
+                sums.sort((one, other) => one - other),
+                share,
+              );
+      }
+      return found as Record<ChoiceName, number | undefined>;
+    };
+    return { year, below: at(0.1), above: at(0.9) };
+  });
+}
+
+function paidAt(values: Values, years: number): readonly PaidByYear[] {
   const choices = costChoices(values);
   const replaced = choices.replace;
   if (!isWorkedOut(replaced)) throw new Error('replacing is always worked out');

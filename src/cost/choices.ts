@@ -1,9 +1,10 @@
 import { annuityFactor, capitalRecoveryFactor } from './annuity.ts';
 import type { Values } from './inputs.ts';
-import { lowChargeLoss } from './low-charge-loss.ts';
+import { comfortAt, lowChargeLoss } from './low-charge-loss.ts';
 import { runCostPerYear } from './run-cost.ts';
 import { topUpCostPerYear, visitsPerYear } from './top-up-cost.ts';
 import { firstYearLeak, need } from './unit-life.ts';
+import { isLossUnknown, whyNot } from './why-not.ts';
 
 export const choiceNames = ['repair', 'replace', 'top up', 'do nothing'] as const;
 export type ChoiceName = (typeof choiceNames)[number];
@@ -18,7 +19,7 @@ export interface Choice {
   readonly presentCost: number;
   /** The same as an equal amount a year: the equivalent annual cost, by which choices are compared. */
   readonly costPerYear: number;
-  /** Running cost in the year given (1 is the first), capital left out. */
+  /** Money paid for running it in the year given (1 is the first), capital left out. */
   readonly runningInYear: (year: number) => number;
 }
 
@@ -38,12 +39,17 @@ interface Plan {
   readonly upfront: number;
   readonly lastsYears: number;
   readonly runningInYear: (year: number) => number;
+  /** Worth of the cooling that is missed in a year: a cost, but no money paid. */
+  readonly missedInYear?: (year: number) => number;
 }
 
 interface Frame {
   readonly rate: number;
   /** Years compared: those the present unit has left. After them every choice goes on with a new unit alike. */
   readonly period: number;
+  readonly price: number;
+  readonly newLife: number;
+  readonly newRunning: number;
   readonly replacePerYear: number;
 }
 
@@ -57,43 +63,61 @@ interface Frame {
  * - replace: price now, new efficiency, no leak.
  * - top up: charge swings between nameplate and the refill point; calls and ounces follow the leak, which may grow.
  * - do nothing: charge and efficiency fall until the unit no longer cools; then it is replaced. Not a choice when that
- *   comes within a year.
+ *   comes within a year. Where the history tells of no loss, the unit goes on as it is.
+ *
+ * Cooling that a low charge takes away is a cost where it is missed: what the same cooling costs from a new unit. A choice
+ * that does not exist for this unit is none, with the reason.
  *
  * @source engineering economy: equivalent annual cost, defender against challenger
  */
 export function costChoices(values: Values): Choices {
+  const frame = frameOf(values);
+  const topUp = topUpPlan(values, frame);
   return {
-    repair: costChoice(values, 'repair'),
-    replace: costChoice(values, 'replace'),
-    'top up': costChoice(values, 'top up'),
-    'do nothing': costChoice(values, 'do nothing'),
+    repair: repairChoice(values, topUp, frame),
+    replace: replaceChoice(frame),
+    'top up': planned(topUp, frame),
+    'do nothing': planned(doNothingPlan(values, frame), frame),
   };
 }
 
 /** One of them alone: the search over ranges asks for two choices thousands of times. */
 export function costChoice(values: Values, name: ChoiceName): Choice | NoChoice {
+  const frame = frameOf(values);
+  if (name === 'replace') return replaceChoice(frame);
+  if (name === 'repair') return repairChoice(values, topUpPlan(values, frame), frame);
+  return planned(name === 'top up' ? topUpPlan(values, frame) : doNothingPlan(values, frame), frame);
+}
+
+function frameOf(values: Values): Frame {
   const rate = need(values, 'discountRate', 'yearly cost of money, 0 if none');
   const newLife = need(values, 'newLife', 'the price of a new unit is spread over it');
-  const left = need(values, 'yearsLeft', 'or give the age of the unit');
+  const period = need(values, 'yearsLeft', 'or give the age of the unit');
   const price = need(values, 'replacementPrice', 'every choice ends in a new unit');
   const newRunning = running(values, 'new');
   const replacePerYear = price * capitalRecoveryFactor(rate, newLife) + newRunning;
-  const frame: Frame = { rate, period: left, replacePerYear };
-  if (name === 'replace') {
-    return {
-      upfront: price,
-      lastsYears: newLife,
-      presentCost: replacePerYear * annuityFactor(rate, frame.period),
-      costPerYear: replacePerYear,
-      runningInYear: () => newRunning,
-    };
-  }
-  if (name === 'repair') return repairChoice(values, left, topUpPlan(values, left), frame);
-  const plan = name === 'top up' ? topUpPlan(values, left) : doNothingPlan(values, left);
+  return { rate, period, price, newLife, newRunning, replacePerYear };
+}
+
+function replaceChoice(frame: Frame): Choice {
+  const { rate, period, price, newLife, newRunning, replacePerYear } = frame;
+  return {
+    upfront: price,
+    lastsYears: newLife,
+    presentCost: replacePerYear * annuityFactor(rate, period),
+    costPerYear: replacePerYear,
+    runningInYear: () => newRunning,
+  };
+}
+
+function planned(plan: Plan | NoChoice, frame: Frame): Choice | NoChoice {
   return 'missing' in plan ? plan : costed(plan, presentCost(plan, frame), frame);
 }
 
-function repairChoice(values: Values, left: number, topUp: Plan | NoChoice, frame: Frame): Choice | NoChoice {
+function repairChoice(values: Values, topUp: Plan | NoChoice, frame: Frame): Choice | NoChoice {
+  const barred = whyNot(values, 'repair');
+  if (barred !== undefined) return { missing: barred };
+  const left = frame.period;
   const price = values.repairPrice;
   if (price === undefined) return { missing: 'no repair price' };
   const chance = values.chanceOfHolding ?? 1;
@@ -114,7 +138,10 @@ function repairChoice(values: Values, left: number, topUp: Plan | NoChoice, fram
 }
 
 /** Both leaking plans need the leak; its prices are asked for only when something leaks. */
-function topUpPlan(values: Values, left: number): Plan | NoChoice {
+function topUpPlan(values: Values, frame: Frame): Plan | NoChoice {
+  const barred = whyNot(values, 'top up');
+  if (barred !== undefined) return { missing: barred };
+  const left = frame.period;
   const leak = firstYearLeak(values);
   if (leak === undefined) return { missing: 'no leak rate' };
   const refillAt = values.refillAt ?? 1;
@@ -137,14 +164,18 @@ function topUpPlan(values: Values, left: number): Plan | NoChoice {
     upfront: 0,
     lastsYears: left,
     runningInYear: (year) => firstYear * growth ** (year - 1) + power,
+    missedInYear: () => missed(values, (1 + refillAt) / 2, frame),
   };
 }
 
 /** Less than a year (but for rounding) is no choice of its own: it puts the purchase off by weeks and would always look a little cheaper. */
 const oneSeason = 1 - 1e-9;
 
-function doNothingPlan(values: Values, left: number): Plan | NoChoice {
-  const leak = firstYearLeak(values);
+function doNothingPlan(values: Values, frame: Frame): Plan | NoChoice {
+  const barred = whyNot(values, 'do nothing');
+  if (barred !== undefined) return { missing: barred };
+  const left = frame.period;
+  const leak = firstYearLeak(values) ?? (isLossUnknown(values) ? 0 : undefined);
   if (leak === undefined) return { missing: 'no leak rate' };
   // Called out for a leak, a unit stands near the refill point; without one it is full.
   const now = values.chargeNow ?? (leak > 0 ? values.refillAt : undefined) ?? 1;
@@ -161,14 +192,13 @@ function doNothingPlan(values: Values, left: number): Plan | NoChoice {
   const lastsYears = usableYears({ now, usable, leak, growth, left });
   const shortBy = Math.min(oneSeason, left) - lastsYears;
   if (shortBy > 0) return { missing: 'stops cooling within a year, which is replacing', shortBy };
+  const meanCharge = (year: number): number =>
+    (chargeAfter(Math.min(year - 1, lastsYears)) + chargeAfter(Math.min(year, lastsYears))) / 2;
   return {
     upfront: 0,
     lastsYears,
-    runningInYear: (year) => {
-      const from = chargeAfter(Math.min(year - 1, lastsYears));
-      const to = chargeAfter(Math.min(year, lastsYears));
-      return leakRunning(values, (from + to) / 2);
-    },
+    runningInYear: (year) => leakRunning(values, meanCharge(year)),
+    missedInYear: (year) => missed(values, meanCharge(year), frame),
   };
 }
 
@@ -195,6 +225,12 @@ function leakRunning(values: Values, charge: number): number {
   return running(values, 'low', lowChargeLoss(charge, values.efficiencyLoss ?? 0));
 }
 
+/** Cooling that is missed, at what a new unit would deliver it for. */
+function missed(values: Values, charge: number, { replacePerYear }: Frame): number {
+  const share = values.coolingMissed ?? 0;
+  return share * comfortAt(charge, values.capacityLoss ?? 0, 0).coolingLost * replacePerYear;
+}
+
 function running(values: Values, state: 'full' | 'low' | 'new', efficiencyLoss = 0): number {
   const efficiency = need(values, 'efficiency', 'electricity is part of every choice');
   return runCostPerYear({
@@ -212,11 +248,11 @@ function presentCost(plan: Plan, { rate, period, replacePerYear }: Frame): numbe
   return plan.upfront + presentRunning(plan, rate) + replacePerYear * after;
 }
 
-function presentRunning({ lastsYears, runningInYear }: Plan, rate: number): number {
+function presentRunning({ lastsYears, runningInYear, missedInYear }: Plan, rate: number): number {
   let sum = 0;
   for (let year = 1; year <= Math.ceil(lastsYears); year += 1) {
     const weight = annuityFactor(rate, Math.min(year, lastsYears)) - annuityFactor(rate, year - 1);
-    sum += weight * runningInYear(year);
+    sum += weight * (runningInYear(year) + (missedInYear?.(year) ?? 0));
   }
   return sum;
 }

@@ -1,10 +1,10 @@
 import type { Choice, ChoiceName, Choices } from './choices.ts';
 import { choiceNames, costChoices, isWorkedOut } from './choices.ts';
 import type { Measure } from './extremes.ts';
-import { uncertainInputs } from './extremes.ts';
 import type { Assumptions, CostInput } from './inputs.ts';
 import { likelyValues } from './inputs.ts';
 import { leadOf, possibleLead } from './lead.ts';
+import { moved, uncertainInputs } from './together.ts';
 
 export interface Ranked {
   readonly name: ChoiceName;
@@ -51,7 +51,9 @@ export function costDrivers(
   const leadNow = possibleLead(lead(likely));
   const drivers = uncertainInputs(assumptions).map((name): Driver => {
     const range = assumptions[name];
-    const ends = [lead({ ...likely, [name]: range?.low }), lead({ ...likely, [name]: range?.high })];
+    const ends = [range?.low ?? NaN, range?.high ?? NaN].map((end) =>
+      lead(moved(assumptions, likely, name, end)),
+    );
     const [leadAtLow, leadAtHigh] = ends.map(possibleLead);
     const leads = [leadNow, leadAtLow, leadAtHigh].filter((found) => found !== undefined);
     return {
@@ -79,7 +81,7 @@ export function turningPoint(
   const range = assumptions[name];
   if (!range) throw new Error(`${name} has no range`);
   const likely = likelyValues(assumptions);
-  const at = (value: number): number => lead({ ...likely, [name]: value });
+  const at = (value: number): number => lead(moved(assumptions, likely, name, value));
   const high = at(range.high) < 0;
   let ahead = range.likely;
   let behind = high ? range.high : range.low;

@@ -1,16 +1,8 @@
 import type { Assumptions, CostInput, Values } from './inputs.ts';
-import { costInputNames, likelyValues } from './inputs.ts';
-import { isExact } from './range.ts';
+import { likelyValues } from './inputs.ts';
+import { moved, uncertainInputs } from './together.ts';
 
 export type Measure = (values: Values) => number;
-
-/** Inputs that are not known exactly. */
-export function uncertainInputs(assumptions: Assumptions): readonly CostInput[] {
-  return costInputNames.filter((name) => {
-    const range = assumptions[name];
-    return range !== undefined && !isExact(range);
-  });
-}
 
 /** Rounds over all inputs, and over all pairs of them, before the search stops; it stops itself when one changes nothing. */
 const rounds = 8;
@@ -22,7 +14,8 @@ export interface Extreme {
 }
 
 /**
- * The smallest value a measure takes when every input may be at its low end, its likely value or its high end.
+ * The smallest value a measure takes when every input may be at its low end, its likely value or its high end; inputs that
+ * move together are at corresponding ends.
  *
  * Corner search: from the likely values, and from each input's single most favourable end, one input after the other is put
  * where the measure is smallest, until nothing changes; then two at a time. Costs rise or fall steadily with most inputs,
@@ -40,7 +33,7 @@ export function smallest(assumptions: Assumptions, measure: Measure, stopBelow =
   // A second start from the ends that each do most on their own guards against a corner that only pays together.
   let ends = likely;
   for (const name of uncertain)
-    ends = { ...ends, [name]: bestEnd(assumptions, name, measure, start).at[name] };
+    ends = moved(assumptions, ends, name, bestEnd(assumptions, name, measure, start).at[name] ?? NaN);
   const second = descend(assumptions, uncertain, measure, { value: measure(ends), at: ends }, stopBelow);
   return second.value < first.value ? second : first;
 }
@@ -104,5 +97,5 @@ function movedTo(assumptions: Assumptions, name: CostInput, values: Values): rea
   const range = assumptions[name];
   if (!range) throw new Error(`${name} has no range`);
   const places = new Set([range.low, range.likely, range.high].filter((value) => value !== values[name]));
-  return [...places].map((value) => ({ ...values, [name]: value }));
+  return [...places].map((value) => moved(assumptions, values, name, value));
 }

@@ -1,5 +1,5 @@
 import type { Quantity } from '../units/quantities.ts';
-import { publishedEfficiencyLoss, usableCharge } from './low-charge-loss.ts';
+import { publishedCapacityLoss, publishedEfficiencyLoss, usableCharge } from './low-charge-loss.ts';
 import type { Range } from './range.ts';
 import { exactly } from './range.ts';
 
@@ -94,6 +94,22 @@ export const costInputs = {
     default: publishedEfficiencyLoss,
     description: 'Efficiency lost when 15 % of the charge is missing',
   },
+  capacityLoss: {
+    label: 'capacity loss',
+    quantity: 'percent',
+    minimum: 0,
+    maximum: 0.5,
+    default: publishedCapacityLoss,
+    description: 'Cooling lost when 15 % of the charge is missing',
+  },
+  coolingMissed: {
+    label: 'cooling missed',
+    quantity: 'percent',
+    minimum: 0,
+    maximum: 1,
+    default: exactly(0),
+    description: 'Share of the running hours without a pause, in which lost cooling is missed in the room',
+  },
   usableDownTo: {
     label: 'usable down to',
     quantity: 'percent',
@@ -125,8 +141,8 @@ export const costInputs = {
     quantity: 'percent',
     minimum: 0,
     maximum: 1,
-    default: exactly(1),
-    description: 'Chance that the repair holds for the years left',
+    description:
+      'Chance that the repair holds for the years left; taken to be certain, and said so, if left out',
   },
   replacementPrice: {
     label: 'replacement price',
@@ -162,6 +178,41 @@ export const costInputs = {
     minimum: 0,
     maximum: 1,
     description: 'Yearly cost of money',
+  },
+  flammability: {
+    label: 'flammability',
+    quantity: 'count',
+    minimum: 0,
+    maximum: 3,
+    description: 'Figure of the safety class: 1 does not burn, 2 (2L too) and 3 do; 0: the gas is not known',
+  },
+  gasObtainable: {
+    label: 'gas obtainable',
+    quantity: 'count',
+    minimum: 0,
+    maximum: 1,
+    description: 'Whether this gas may be bought and filled in here: 1 yes, 0 no',
+  },
+  warrantyLeft: {
+    label: 'warranty left',
+    quantity: 'years',
+    minimum: 0,
+    maximum: 60,
+    description: 'Years the warranty still runs; 0 when it is over',
+  },
+  visitsOnRecord: {
+    label: 'visits on record',
+    quantity: 'count',
+    minimum: 0,
+    description:
+      'Visits the history knows of; with it, a unit without a known loss is told from one not asked about',
+  },
+  topUpsWeighed: {
+    label: 'top-ups weighed',
+    quantity: 'count',
+    minimum: 0,
+    description:
+      'Top-ups weighed since the last repair that was found to hold; the loss is known from the second on',
   },
 } as const satisfies Record<string, InputDefinition>;
 

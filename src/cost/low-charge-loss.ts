@@ -10,6 +10,16 @@ export const publishedUndercharge = 0.15;
 export const publishedEfficiencyLoss = { low: 0.04, likely: 0.05, high: 0.06 } as const;
 
 /**
+ * Cooling lost at 15 % undercharge by units with a fixed metering device (capillary tube or orifice).
+ *
+ * Low: 3.5 % at 10 % undercharge, carried on in proportion (3-ton residential unit, R-22; Goswami, Ek, Jotshi, Sherif,
+ * Colacino, IECEC-97, 1997, pp. 1635-1640, abstract). High, and 8 % as the least of its tests: capillary units, as reported
+ * in Home Energy Magazine, May/June 2002, "Fast Checks for Refrigerant Charge?": 8 to 22 %. Likely: near the least of those
+ * tests, as the other published units lie there; a reading of the range, not a mean of it.
+ */
+export const publishedCapacityLoss = { low: 0.05, likely: 0.1, high: 0.22 } as const;
+
+/**
  * Share of nameplate below which a unit no longer cools usefully.
  *
  * @source valve-fed units degrade drastically below 80 % of charge (literature); capillary units are more sensitive
@@ -28,3 +38,33 @@ export const usableCharge = { low: 0.7, likely: 0.8, high: 0.85 } as const;
 export function lowChargeLoss(charge: number, lossAtPublished: number): number {
   return (lossAtPublished * (1 - charge)) / publishedUndercharge;
 }
+
+/** What a room notices of a low charge. */
+export interface Comfort {
+  /** Share of the cooling that is gone. */
+  readonly coolingLost: number;
+  /** Share by which the unit runs longer for the same cooling, while it still can. */
+  readonly runsLonger: number;
+  /** How much warmer the room is on a day on which the unit runs without a pause [K]. */
+  readonly warmerK: number;
+}
+
+/**
+ * What a room notices of a low charge.
+ *
+ * lost = loss at 15 % x (1 - charge) / 15 %; runs longer = 1 / (1 - lost) - 1; warmer = lost x what the unit holds the room
+ * below the outside. The last is a heat balance: what comes in grows with the difference to the outside, and a unit that
+ * never pauses holds the difference at which that equals its cooling.
+ *
+ * @param charge - share of nameplate, 0 to 1
+ * @param capacityLoss - share of the cooling lost at 15 % undercharge
+ * @param heldK - difference to the outside that the unit holds at full charge on the hottest days
+ * @source straight line through the published point, as above; steady heat balance
+ */
+export function comfortAt(charge: number, capacityLoss: number, heldK: number): Comfort {
+  const coolingLost = Math.min(0.9, lowChargeLoss(charge, capacityLoss));
+  return { coolingLost, runsLonger: 1 / (1 - coolingLost) - 1, warmerK: coolingLost * heldK };
+}
+
+/** 95 degF outside against 77 inside: a hot day. Common practice for sizing, no source for these units. */
+export const hotDayDifferenceK = 10;

@@ -16,31 +16,22 @@ export function need(values: Values, name: CostInput, why: string): number {
   });
 }
 
-/** A unit that runs today is judged season by season: no range of its remaining life goes below one year. */
+/** A unit that runs today is judged season by season: no remaining life is taken to be below one year. */
 const shortestYearsLeft = 1;
 
 /**
- * Years the present unit still lasts apart from its leak, from its age and the life expected of a unit like it.
- * Low end: shortest life less greatest age, but not below one year. Undefined when age or life is not known.
- *
- * @throws CalcError refused - at its likely age the unit is older than its likely life: only who saw it can say
+ * Years the present unit still lasts apart from its leak, from its age and the life expected of a unit like it, and never
+ * less than one: who knows better gives the years left.
+ * Low: shortest life less greatest age. High: longest life less least age.
  */
-export function yearsLeftFromAge(age: Range | undefined, life: Range | undefined): Range | undefined {
-  if (!age || !life) return undefined;
-  const likely = life.likely - age.likely;
-  if (!(likely > 0)) {
-    throw new CalcError(
-      `the unit is ${String(age.likely)} years old and was expected to last ${String(life.likely)}: give the years left as you see it`,
-      {
-        code: 'refused',
-        parameter: 'years left',
-        received: 'nothing',
-        limit: 'a row "years left" in the assumptions',
-      },
-    );
-  }
-  const low = Math.max(Math.min(shortestYearsLeft, likely), life.low - age.high);
-  return { low: Math.min(low, likely), likely, high: Math.max(likely, life.high - age.low) };
+export function yearsLeftFromAge(age: Range, life: Range): Range {
+  const season = (years: number): number => Math.max(shortestYearsLeft, years);
+  const likely = season(life.likely - age.likely);
+  return {
+    low: Math.min(likely, season(life.low - age.high)),
+    likely,
+    high: Math.max(likely, season(life.high - age.low)),
+  };
 }
 
 /** Share of nameplate lost in the first year, or undefined when nothing is known of the leak. */

@@ -22,6 +22,8 @@ const factor: Partial<Record<CostInput, number>> = {
   refillAt: 0.01,
   chargeNow: 0.01,
   efficiencyLoss: 0.01,
+  capacityLoss: 0.01,
+  coolingMissed: 0.01,
   usableDownTo: 0.01,
   chanceOfHolding: 0.01,
   discountRate: 0.01,

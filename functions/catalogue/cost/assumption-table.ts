@@ -111,6 +111,10 @@ function readCell(name: CostInput, cell: CellInput, unitCell: CellInput, context
   if (cell instanceof CalcError) throw cell;
   const { label, quantity, minimum, maximum, above, description } = definitionOf(name);
   if (cell instanceof HostError) throw rowError(name, 'holds an error', 'a number');
+  // "A2L" is how a register says it; the figure in it is what counts.
+  const safetyClass =
+    name === 'flammability' && typeof cell === 'string' ? /^\s*[AB]([123])L?\s*$/i.exec(cell) : null;
+  if (safetyClass !== null) return Number(safetyClass[1]);
   const isShare = quantity === 'percent' || quantity === 'percentPerYear';
   if (isShare && typeof cell === 'number' && cell > 0 && cell < 1) {
     throw rowError(

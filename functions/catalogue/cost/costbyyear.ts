@@ -1,8 +1,18 @@
-import { paidByYear } from '../../../src/cost/by-year.ts';
+import type { PaidByYear, PaidRange } from '../../../src/cost/by-year.ts';
+import { paidByYear, paidRangeByYear } from '../../../src/cost/by-year.ts';
 import { choiceNames } from '../../../src/cost/choices.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import { assumptionsParameter, readAssumptions } from './assumption-table.ts';
 import { workedCase } from './example-assumptions.ts';
+import { Remembered, symbolsOf } from './remembered.ts';
+
+/** Enough for the two ends of a line in a chart. */
+const drawn = { seed: 1, draws: 500 };
+
+const byYear = new Remembered<{
+  readonly paid: readonly PaidByYear[];
+  readonly ranges: readonly PaidRange[];
+}>();
 
 export const costbyyear = defineFunction({
   id: 'COSTBYYEAR',
@@ -28,9 +38,14 @@ export const costbyyear = defineFunction({
       { heading: 'replace', kind: 'number', quantity: 'money' },
       { heading: 'top up', kind: 'number', quantity: 'money' },
       { heading: 'do nothing', kind: 'number', quantity: 'money' },
+      ...choiceNames.flatMap((name) =>
+        (['from', 'to'] as const).map(
+          (end) => ({ heading: `${name}, ${end}`, kind: 'number', quantity: 'money' }) as const,
+        ),
+      ),
     ],
     description:
-      'Year 0 is today. Not discounted, at the likely values. A new unit is paid in full on the day it is bought, so the lines jump where ANNUALCOST spreads the price over the years. Blank for a choice that cannot be worked out.',
+      'Year 0 is today. Not discounted, at the likely values. A new unit is paid in full on the day it is bought, so the lines jump where ANNUALCOST spreads the price over the years. Blank for a choice that cannot be worked out. From, to: one outcome of the ranges in ten lies below, one above.',
   },
   source: 'Definition: price now, yearly costs as in ANNUALCOST, and new units as the old ones end.',
   examples: [
@@ -54,9 +69,15 @@ export const costbyyear = defineFunction({
       source: 'definition: one year or more',
     },
   ],
-  compute: ({ assumptions, years }, context) =>
-    paidByYear(readAssumptions(assumptions, context), years).map(({ year, paid }) => [
+  compute: ({ assumptions, years }, context) => {
+    const { paid, ranges } = byYear.of(assumptions, [symbolsOf(context), years], () => {
+      const read = readAssumptions(assumptions, context);
+      return { paid: paidByYear(read, years), ranges: paidRangeByYear(read, years, drawn) };
+    });
+    return paid.map(({ year, paid: sums }) => [
       year,
-      ...choiceNames.map((name) => paid[name]),
-    ]),
+      ...choiceNames.map((name) => sums[name]),
+      ...choiceNames.flatMap((name) => [ranges[year]?.below[name], ranges[year]?.above[name]]),
+    ]);
+  },
 });

@@ -11,6 +11,10 @@ import { defineFunction } from '../../runtime/define.ts';
 const sourceOf: Partial<Record<CostInput, string>> = {
   efficiencyLoss:
     'laboratory tests of capillary units, reported in Home Energy Magazine, May/June 2002: 4 to 6 % at 15 % undercharge',
+  capacityLoss:
+    'tests of fixed metering devices: 3.5 % at 10 % undercharge (IECEC-97, 1997, 1635-1640), 8 to 22 % at 15 % (Home Energy Magazine, May/June 2002)',
+  coolingMissed:
+    'assumption, no source: from none to half of the running hours without a pause; valued at what a new unit cools for',
   usableDownTo:
     'assumption; valve-fed units degrade drastically below 80 % (literature), capillary units sooner',
   refillAt: 'common practice, no source: customers call when about 15 % is missing',
@@ -20,6 +24,7 @@ const sourceOf: Partial<Record<CostInput, string>> = {
 
 /** Not a figure anybody published: the template makes the doubt visible where the calculation alone would assume none. */
 const assumedChance: Range = { low: 0.5, likely: 0.8, high: 0.95 };
+const assumedMissed: Range = { low: 0, likely: 0.25, high: 0.5 };
 
 export const costinputs = defineFunction({
   id: 'COSTINPUTS',
@@ -85,6 +90,7 @@ function rowOf(name: CostInput, kind: UnitKind, context: Context): readonly Tabl
 function startingRange(name: CostInput, kind: UnitKind): Range | undefined {
   if (name === 'newLife') return expectedLife[kind];
   if (name === 'chanceOfHolding') return assumedChance;
+  if (name === 'coolingMissed') return assumedMissed;
   return definitionOf(name).default;
 }
 

@@ -25,5 +25,14 @@ export const uncertainCase: readonly (readonly CellInput[])[] = [
     ),
 ];
 
+/** The hand-worked case with a leak and everything that topping up needs. */
+export const knownUnit: readonly (readonly CellInput[])[] = [
+  ...workedCase,
+  ['nameplate', 14],
+  ['ounces a year', 5.5],
+  ['visit price', 95],
+  ['refrigerant price', 2.75],
+];
+
 export const compoundInterest =
   'capital x A/P of standard compound-interest tables (0.1490, 0.3880) + running cost';

@@ -7,3 +7,5 @@ export { payback } from './payback.ts';
 export { repairorreplace } from './repairorreplace.ts';
 export { runcost } from './runcost.ts';
 export { topupcost } from './topupcost.ts';
+export { offerchoices } from './offerchoices.ts';
+export { offeranswer } from './offeranswer.ts';

@@ -10,19 +10,34 @@ export const repairorreplace = defineFunction({
   summary:
     'Repair, replace, keep topping up or do nothing; or too close to call, and which input would decide.',
   parameters: { assumptions: assumptionsParameter, hours: hoursOverride, power_price: powerPriceOverride },
-  returns: { kind: 'verdict', description: 'Repair, Replace, Top up, Do nothing or Too close to call' },
+  returns: {
+    kind: 'verdict',
+    description: 'Repair, Replace, Top up, Do nothing, Too close to call, Warranty first or Cannot tell yet',
+  },
   source:
-    'Equivalent annual cost over the same years. A choice wins only when no combination of the ranges given makes another one cheaper.',
+    'Equivalent annual cost over the same years. A choice is called when it costs least at the likely values, by no less than costs are rounded to, and in three of four outcomes drawn from the ranges; common practice.',
   examples: [
     {
       arguments: { assumptions: workedCase },
-      gives: 'Repair: 336.62 a year against 338.69 to replace',
-      source: `definition; ${compoundInterest}`,
+      gives: 'Too close to call: repair 340 a year, least in 100 of 100 outcomes; replace 340',
+      source: `definition: 336.62 and 338.69 are closer than what costs are rounded to; ${compoundInterest}`,
+    },
+    {
+      arguments: {
+        assumptions: [
+          ...workedCase,
+          ['flammability', 3],
+          ['ounces a year', 5.5],
+          ['nameplate', 14],
+          ['warranty left', 2.5],
+        ],
+      },
+      gives: 'Warranty first: it runs for another 2.5 years',
+      source: 'definition',
     },
     {
       arguments: { assumptions: uncertainCase },
-      gives:
-        'Too close to call: repair 336.62 a year, replace 338.69; repair price decides: replace above 455.34',
+      gives: 'Too close to call: repair 340 a year',
       source: 'engineering economy: break-even (338.69 - 162.00) / 0.388034 lies inside 350 to 600',
     },
   ],

@@ -66,8 +66,17 @@ describe('repair or replace: the reference case', () => {
   });
 
   it('FIN-13: repair below the break-even, replace above (comparison, computed)', () => {
-    expect(decide(inTradeUnits({ ...told, repairPrice: 455 })).word).toBe('Repair');
-    expect(decide(inTradeUnits({ ...told, repairPrice: 456 })).word).toBe('Replace');
+    const lead = (repairPrice: number): number => {
+      const { repair, replace } = costChoices(likelyValues(inTradeUnits({ ...told, repairPrice })));
+      if (!isWorkedOut(repair) || !isWorkedOut(replace)) throw new Error('both are worked out');
+      return replace.costPerYear - repair.costPerYear;
+    };
+    expect(lead(455)).toBeGreaterThan(0);
+    expect(lead(456)).toBeLessThan(0);
+    // The words keep away from the break-even by what costs are rounded to, 10 a year: 10 / 0.388034 = 25.8.
+    expect(decide(inTradeUnits({ ...told, repairPrice: 429 })).word).toBe('Repair');
+    expect(decide(inTradeUnits({ ...told, repairPrice: 455 })).word).toBe('Too close to call');
+    expect(decide(inTradeUnits({ ...told, repairPrice: 482 })).word).toBe('Replace');
   });
 
   it('FIN-15: topping up again and again costs 247.63 a year (calls = yearly loss / allowed loss, computed)', () => {
