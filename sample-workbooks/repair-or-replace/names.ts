@@ -8,6 +8,12 @@ export const names = {
   currency: 'quote_currency',
   validDays: 'quote_valid_days',
   units: 'log_units',
+  number: 'quote_number',
+  address: 'quote_address',
+  tax: 'quote_tax',
+  scope: 'quote_scope',
+  region: 'quote_region',
+  newGas: 'quote_new_gas',
 } as const;
 
 /** A figure of the register for the picked unit; blank stays blank. */

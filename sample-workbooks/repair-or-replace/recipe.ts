@@ -1,7 +1,8 @@
 import type { WorkbookRecipe } from '../writing/recipe.ts';
 import { assumptionNames, assumptionsSheet } from './sheets/assumptions.ts';
 import { ledgerSheet } from './sheets/ledger.ts';
-import { quoteSheet } from './sheets/quote.ts';
+import { offerChoicesRange } from './sheets/offer-table.ts';
+import { offerSheet } from './sheets/offer.ts';
 import { resultNames, resultSheet } from './sheets/result.ts';
 import { sensitivitySheet } from './sheets/sensitivity.ts';
 import { startHereSheet } from './sheets/start-here.ts';
@@ -17,15 +18,16 @@ export const repairOrReplaceRecipe: WorkbookRecipe = {
     ...unitNames,
     ...assumptionNames,
     ...resultNames,
+    offer_choices: offerChoicesRange,
     unit_list: `Units!${units.body('Unit')}`,
   },
   sheets: [
     startHereSheet,
+    offerSheet,
+    resultSheet,
     unitSheet,
     assumptionsSheet,
-    resultSheet,
     sensitivitySheet,
-    quoteSheet,
     unitsSheet,
     ledgerSheet,
   ],

@@ -33,7 +33,7 @@ export function chartOf(recipe: ChartRecipe, excelize: Excelize): Chart {
         ? {
             Line: {
               Type: excelize.LineSolid,
-              Width: 1.75,
+              Width: series.thin === true ? 1 : 1.75,
               Smooth: recipe.straight !== true,
               Dash: dashes[series.dash ?? 'solid'],
               Fill: { Type: 'pattern', Pattern: 1, Color: [series.colour] },

@@ -89,6 +89,8 @@ export interface ChartRecipe {
     readonly values: string;
     readonly colour: string;
     readonly dash?: 'solid' | 'dash' | 'dot' | 'dash dot';
+    /** A line that stands behind the others. */
+    readonly thin?: true;
     readonly marker?: 'circle' | 'square' | 'triangle' | 'diamond';
   }[];
   /** Joins the points of a curve by straight lines, for values that jump. */

@@ -146,12 +146,15 @@ function topUpPlan(values: Values, frame: Frame): Plan | NoChoice {
   if (leak === undefined) return { missing: 'no leak rate' };
   const refillAt = values.refillAt ?? 1;
   if (leak === 0) return { upfront: 0, lastsYears: left, runningInYear: () => running(values, 'full') };
+  const { visitPrice, refrigerantPrice: refrigerantPricePerKg } = values;
+  if (visitPrice === undefined) return { missing: 'no price for a call is known' };
+  if (refrigerantPricePerKg === undefined) return { missing: 'no price for its gas is known' };
   const power = leakRunning(values, (1 + refillAt) / 2);
   const growth = 1 + (values.leakGrowth ?? 0);
   const unit = {
     nameplateKg: need(values, 'nameplate', 'the leak is a share of it'),
-    visitPrice: need(values, 'visitPrice', 'topping up takes a call'),
-    refrigerantPricePerKg: need(values, 'refrigerantPrice', 'topping up takes refrigerant'),
+    visitPrice,
+    refrigerantPricePerKg,
     refillAt,
   };
   // Calls known from the history stand in for the ones worked out; both grow with the leak.

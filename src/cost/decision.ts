@@ -31,6 +31,8 @@ export interface Decision {
   readonly verdict: Verdict;
   /** The choice that is recommended; undefined when none is. */
   readonly called: ChoiceName | undefined;
+  /** Which two are too close to call, the likely one first. */
+  readonly between: readonly [ChoiceName, ChoiceName] | undefined;
   /** What would settle it, in plain words, where nothing is recommended. */
   readonly plain: Phrase | undefined;
   /** Choices that exist and can be worked out at the likely values, cheapest first. */
@@ -59,11 +61,16 @@ export function decisionOf(assumptions: Assumptions, size: SampleSize = usualSam
   const choices = costChoices(values);
   const ranked = ranking(choices);
   const step = yearlyStep(ranked.map(({ choice }) => choice.costPerYear));
-  const known = { ranked, step, sampled: sampleChoices(assumptions, size) };
+  const known = { ranked, step, sampled: sampleChoices(assumptions, size), between: undefined };
   if (isUnderWarranty(values)) {
     const years = figure(values.warrantyLeft ?? 0, 'years');
     const reason = phrase`it runs for another ${years}; nobody opens the unit before the maker has answered the claim`;
-    return { ...known, verdict: { word: 'Warranty first', reason }, called: undefined, plain: undefined };
+    return {
+      ...known,
+      verdict: { word: 'Warranty first', reason },
+      called: undefined,
+      plain: undefined,
+    };
   }
   const measure = measureFirst(assumptions, values);
   if (measure !== undefined) {
@@ -116,12 +123,14 @@ export function decisionOf(assumptions: Assumptions, size: SampleSize = usualSam
   const other = isWorkedOut(standing)
     ? phrase`${money(standing.costPerYear)}, ${outOf(versus)}`
     : phrase`${outOf(versus)}, though at the likely values it ${standing.missing}`;
-  const reason = phrase`${best.name} ${money(best.choice.costPerYear)} a year, ${outOf(best.name)}; ${versus} ${other}; ${waiting(values, best, step)}${decides.told}${told}`;
+  const wait = waiting(values, best, step);
+  const reason = phrase`${best.name} ${money(best.choice.costPerYear)} a year, ${outOf(best.name)}; ${versus} ${other}; ${wait}${wait.length === 0 ? '' : '; '}${decides.told}${told}`;
   return {
     ...known,
     verdict: { word: 'Too close to call', reason },
     called: undefined,
-    plain: decides.plain,
+    between: [best.name, versus],
+    plain: phrase`${decides.plain}${wait.length === 0 ? [] : phrase`; ${wait}`}`,
   };
 }
 
@@ -138,7 +147,7 @@ function measureFirst(assumptions: Assumptions, values: Values): Phrase | undefi
   return phrase`one top-up tells no loss, only the next one does; ${weighing}`;
 }
 
-type Known = Pick<Decision, 'ranked' | 'sampled' | 'step'>;
+type Known = Pick<Decision, 'ranked' | 'sampled' | 'step' | 'between'>;
 
 /** Everything else is ruled out by law, safety or age: nothing is left to compare, and that is the answer. */
 function onlyOne(known: Known, { name, choice }: Ranked, refusals: readonly string[]): Decision {
@@ -158,11 +167,11 @@ function onlyOne(known: Known, { name, choice }: Ranked, refusals: readonly stri
 /** What going on as now costs more than the best choice while one waits; empty where nobody knows how it goes on. */
 function waiting(values: Values, best: Ranked, step: number): Phrase {
   const asNow = (['top up', 'do nothing'] as const).map((name) => costChoice(values, name)).find(isWorkedOut);
-  if (asNow === undefined) return mayBurn(values) ? phrase`waiting is a time without cooling; ` : phrase``;
+  if (asNow === undefined) return mayBurn(values) ? phrase`waiting is a time without cooling` : phrase``;
   const cost = ((asNow.costPerYear - best.choice.costPerYear) * leastDays) / 365;
   return cost < step / 2
-    ? phrase`waiting ${String(leastDays)} days costs next to nothing; `
-    : phrase`waiting ${String(leastDays)} days costs about ${figure(roundedTo(step, cost), 'money', { decimals: 0 })}; `;
+    ? phrase`waiting ${String(leastDays)} days costs next to nothing`
+    : phrase`waiting ${String(leastDays)} days costs about ${figure(roundedTo(step, cost), 'money', { decimals: 0 })}`;
 }
 
 const mostMoving = 3;

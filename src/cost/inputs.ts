@@ -208,7 +208,7 @@ export const costInputs = {
       'Visits the history knows of; with it, a unit without a known loss is told from one not asked about',
   },
   topUpsWeighed: {
-    label: 'top-ups weighed',
+    label: 'weighings on record',
     quantity: 'count',
     minimum: 0,
     description:

@@ -119,7 +119,7 @@ function claim(values: Values): OfferedChoice {
 
 /** The recommendation, or why there is none yet, and the reason: two sentences. */
 export function offerAnswer({ decision, choices }: Offer): Phrase {
-  const { verdict, called, plain } = decision;
+  const { verdict, called, between, plain } = decision;
   if (verdict.word === 'Warranty first') {
     return phrase`We recommend: ${warrantyTitle}. The maker pays first, and nobody opens the unit before the claim is answered.`;
   }
@@ -128,7 +128,7 @@ export function offerAnswer({ decision, choices }: Offer): Phrase {
   const money = (cost = 0) => figure(cost, 'money', { decimals: 0 });
   const outcomes = (share = 0): string => `${String(Math.floor(100 * share + 1e-9))} of 100`;
   if (called === undefined) {
-    const pair = [first?.title, second?.title].filter((title) => title !== undefined).join(' or ');
+    const pair = (between ?? []).map((name) => titleOf[name]).join(' or ');
     return phrase`${pair}: too close to call. What would decide: ${plain ?? []}.`;
   }
   const against =

@@ -25,6 +25,9 @@ const howToLearn: Partial<Record<CostInput, string>> = {
   discountRate: 'what borrowing costs the owner',
 };
 
+/** Nobody measures these on a unit: they are named only where nothing that can be measured decides. */
+const beliefs: ReadonlySet<CostInput> = new Set<CostInput>(['newLife', 'discountRate', 'usableDownTo']);
+
 /** Days between two weighings at least; a scale reads no leak in less. Common practice, no source. */
 export const leastDays = 60;
 const mostDays = 365;
@@ -47,7 +50,8 @@ export function whatDecides(
   best: ChoiceName,
   rival: ChoiceName,
 ): { readonly told: Phrase; readonly plain: Phrase } {
-  const alone = drivers.find(({ decides }) => decides);
+  const deciding = drivers.filter(({ decides }) => decides);
+  const alone = deciding.find(({ name }) => !beliefs.has(name)) ?? deciding[0];
   if (!alone) {
     const names = together(assumptions, drivers, best, rival);
     if (names.length === 0) {

@@ -127,20 +127,6 @@ describe('what an error of the estimate names', () => {
       },
     ],
     [
-      'a leak without the price of a call',
-      () => {
-        const { visitPrice, ...rest } = told;
-        return visitPrice > 0 && costChoices(likelyValues(inTradeUnits({ ...rest, leakRate: 30 })));
-      },
-      {
-        code: 'invalid-argument',
-        parameter: 'visit price',
-        received: 'nothing',
-        limit: 'a row "visit price" in the assumptions',
-        message: 'visit price is missing: topping up takes a call',
-      },
-    ],
-    [
       'a unit without hours',
       () => {
         const { hours, ...rest } = told;

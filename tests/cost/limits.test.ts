@@ -146,14 +146,27 @@ describe('what is missing', () => {
     });
   });
 
+  it.each([['nameplate', 'nameplate is missing: the leak is a share of it']] as const)(
+    '%s is asked for once something leaks',
+    (name, message) => {
+      expect(isWorkedOut(costChoices(without({ [name]: undefined })).replace)).toBe(true);
+      expect(errorOf(() => costChoices(without({ [name]: undefined }, { leakRate: 20 }))).message).toBe(
+        message,
+      );
+    },
+  );
+});
+
+describe('topping up without its prices', () => {
   it.each([
-    ['nameplate', 'nameplate is missing: the leak is a share of it'],
-    ['refrigerantPrice', 'refrigerant price is missing: topping up takes refrigerant'],
-  ] as const)('%s is asked for once something leaks', (name, message) => {
-    expect(isWorkedOut(costChoices(without({ [name]: undefined })).replace)).toBe(true);
-    expect(errorOf(() => costChoices(without({ [name]: undefined }, { leakRate: 20 }))).message).toBe(
-      message,
-    );
+    ['refrigerantPrice', 'no price for its gas is known'],
+    ['visitPrice', 'no price for a call is known'],
+  ] as const)('%s missing: it is no choice yet, the others stand', (name, missing) => {
+    const { [name]: left, ...rest } = { ...told, leakRate: 20 };
+    expect(left).toBeGreaterThan(0);
+    const choices = costChoices(likelyValues(inTradeUnits(rest)));
+    expect(choices['top up']).toEqual({ missing });
+    expect(isWorkedOut(choices.replace)).toBe(true);
   });
 });
 

@@ -26,6 +26,8 @@ export interface QuoteDetails {
   readonly prices: ReadonlyMap<string, Price>;
   readonly settings: ReadonlyMap<SettingName, string>;
   readonly given: readonly GivenFigure[];
+  /** Cells by name that only the command knows. */
+  readonly extras: Readonly<Record<string, Filling>>;
 }
 
 /** Puts one unit, its visits and the figures known of it into the template. Returns what the reader should know. */
@@ -38,6 +40,7 @@ export function fillTemplate(template: Template, unit: UnitRecord, details: Quot
     template.putByName(name, details.settings.get(name) ?? null);
   const currency = details.settings.get('quote_currency');
   if (currency !== undefined) template.putByName('quote_currency', currency);
+  for (const [name, value] of Object.entries(details.extras)) template.putByName(name, value);
   fillRegister(template, unit, details.units);
   const remarks = fillLedger(template, unit, details.units);
   const priced = fillPrices(template, unit, details);

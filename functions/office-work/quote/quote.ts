@@ -6,6 +6,8 @@ import { recalculate } from '../../workbook/recalculate.ts';
 import { unitSystem } from '../../runtime/unit-system.ts';
 import { readValues } from '../gather/read-values.ts';
 import { fillCells } from './fill-cells.ts';
+import type { Paper } from './finish-file.ts';
+import { finishFile } from './finish-file.ts';
 import type { GivenFigure } from './fill-template.ts';
 import { fillTemplate } from './fill-template.ts';
 import { readPrices } from './read-prices.ts';
@@ -30,6 +32,26 @@ export interface QuoteRequest {
   readonly outfit?: string | undefined;
   readonly by?: string | undefined;
   readonly given: readonly GivenFigure[];
+  /** What the sheet Unit asks for besides; what the template says when absent. */
+  readonly address?: string | undefined;
+  readonly tax?: number | undefined;
+  readonly newGas?: string | undefined;
+  readonly region?: 'US' | 'EU' | undefined;
+  /** A4 with SI, letter with US units when absent. */
+  readonly paper?: Paper | undefined;
+}
+
+/** One choice as the customer reads it: offered, not, or not yet, and why. Costs a year rounded. */
+export interface OfferedLine {
+  readonly title: string;
+  readonly offered: string;
+  readonly priceNow: number | undefined;
+  readonly costAYear: number | undefined;
+  readonly from: number | undefined;
+  readonly to: number | undefined;
+  /** Percent of outcomes in which it costs least. */
+  readonly bestIn: number | undefined;
+  readonly why: string;
 }
 
 /** One choice as the quote gives it; undefined figures could not be worked out, and the note says why. */
@@ -47,6 +69,10 @@ export interface Quote {
   readonly bytes: Uint8Array;
   readonly unit: string;
   readonly verdict: string;
+  /** The recommendation and its reason, as the customer reads them. */
+  readonly answer: string;
+  readonly offered: readonly OfferedLine[];
+  /** To the cent, and what cannot be worked out. */
   readonly choices: readonly QuotedChoice[];
   /** Highest repair price worth paying; undefined when there is none. */
   readonly worthPaying: number | undefined;
@@ -79,13 +105,30 @@ export function quoteFor(request: QuoteRequest): Quote {
     prices: readPrices(sheets, day, units),
     settings: settingsOf(request, readSettings(bytes, sheets)),
     given,
+    extras: {
+      quote_address: request.address ?? null,
+      quote_tax: request.tax ?? null,
+      quote_new_gas: request.newGas ?? null,
+      quote_region: request.region ?? 'US',
+    },
   });
   const result = recalculate(fillCells(request.template, template.fillings), catalogueFunctions);
   const filled = new Template(result.loaded);
+  const offered = filled
+    .values('offer_choices')
+    .slice(1)
+    .map(offeredOf)
+    .filter(({ title }) => title !== '');
   return {
-    bytes: result.bytes,
+    bytes: finishFile(result.bytes, {
+      opensOn: 'Offer',
+      paper: request.paper ?? (system === 'SI' ? 'A4' : 'letter'),
+      withoutChart: offered.every(({ costAYear }) => costAYear === undefined),
+    }),
     unit: unit.id,
     verdict: textOf(filled.value('estimate_verdict')),
+    answer: textOf(filled.value('estimate_answer')),
+    offered,
     choices: filled.values('estimate_choices').slice(1).map(choiceOf),
     worthPaying: numberOf(filled.value('estimate_worth')),
     drivers: filled
@@ -93,13 +136,7 @@ export function quoteFor(request: QuoteRequest): Quote {
       .map(([name, , from, to]) => [textOf(name), textOf(from), textOf(to)] as const)
       .filter(([name]) => name !== ''),
     ...assumptionsOf(filled),
-    remarks: [
-      ...(numberOf(filled.value('history_loss')) === undefined
-        ? ['no leak shows in its visits since the last repair that was found to hold, if there was one']
-        : []),
-      ...unit.remarks,
-      ...remarks,
-    ],
+    remarks: [...unit.remarks, ...remarks],
   };
 }
 
@@ -119,6 +156,20 @@ function choiceOf(cells: readonly CellValue[]): QuotedChoice {
     highest: numberOf(highest),
     priceNow: numberOf(priceNow),
     note: textOf(cells[10]),
+  };
+}
+
+function offeredOf(cells: readonly CellValue[]): OfferedLine {
+  const [title, offered, priceNow, costAYear, from, to, bestIn] = cells;
+  return {
+    title: textOf(title),
+    offered: textOf(offered),
+    priceNow: numberOf(priceNow),
+    costAYear: numberOf(costAYear),
+    from: numberOf(from),
+    to: numberOf(to),
+    bestIn: numberOf(bestIn),
+    why: textOf(cells[9]),
   };
 }
 

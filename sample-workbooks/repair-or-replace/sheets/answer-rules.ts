@@ -3,9 +3,9 @@ import type { Rule } from '../../writing/recipe.ts';
 
 /** A sure answer, one too close to call, and none yet. The word is in the cell; colour only helps to find it. */
 const kinds = {
-  good: ['Repair', 'Replace', 'Top up', 'Do nothing'],
+  good: ['Repair', 'Replace', 'Top up', 'Do nothing', 'Warranty first'],
   care: ['Too close'],
-  muted: ['Cannot tell', 'No leak', 'Refused'],
+  muted: ['Cannot tell', 'Refused'],
 } as const;
 
 export function answerRules(range: string): readonly Rule[] {

@@ -39,6 +39,10 @@ const noLeak = `OR(${count}=0,history_loss="")`;
 /** Intervals stand without gaps, the latest last; what was written after the day of the quote does not count. */
 const lastOf = (name: string): string => `INDEX(${name},COUNTIF(interval_to,"<="&${names.date}))`;
 const likelyLoss = `IF(LEFT(history_trend,7)="Growing",${lastOf('interval_loss')},history_loss)`;
+const growing = 'LEFT(history_trend,7)="Growing"';
+/** Full at the last addition; what is left today at a loss a year. */
+const chargeAfter = (lossAYear: string): string =>
+  `IF(${noLeak},"",ROUND(MAX(0,100-100*${lossAYear}*(${names.date}-${lastOf('interval_to')})/365/${ofUnit('Nameplate charge')}),0))`;
 const months = ofUnit('Months in service');
 const hours = (heading: string): string => `IF(${months}="","",${months}*${kind(heading)})`;
 
@@ -64,9 +68,9 @@ export const origins: Partial<Record<CostInput, Origin>> = {
   nameplate: { likely: ofUnit('Nameplate charge'), source: register },
   ouncesAYear: {
     likely: `IF(${noLeak},"",ROUND(${likelyLoss},2))`,
-    low: `IF(${noLeak},"",ROUND(IF(${count}=1,${likelyLoss}/2,MIN(${likelyLoss},IF(LEFT(history_trend,7)="Growing",history_loss,MIN(interval_counted_loss)))),2))`,
-    high: `IF(${noLeak},"",ROUND(IF(${count}=1,${likelyLoss}*2,MAX(${likelyLoss},interval_counted_loss)),2))`,
-    source: `IF(${noLeak},"no leak in the ledger",IF(${count}=1,"ledger, one interval: half to double","ledger: "&${count}&" intervals, "&LOWER(history_trend)))`,
+    low: `IF(${noLeak},"",ROUND(IF(${growing},${likelyLoss}/2,history_loss_low),2))`,
+    high: `IF(${noLeak},"",ROUND(IF(${growing},${likelyLoss}*2,history_loss_high),2))`,
+    source: `IF(${noLeak},"no loss in the ledger",IF(${growing},"ledger, the last interval alone, for the leak has grown: half to double","ledger: "&${count}&IF(${count}=1," interval"," intervals")&" from top-up to top-up, "&LOWER(history_trend)&"; nine times in ten between"))`,
     format: '0.00',
   },
   leakGrowth: {
@@ -77,7 +81,9 @@ export const origins: Partial<Record<CostInput, Origin>> = {
     format: '0',
   },
   chargeNow: {
-    likely: `IF(${noLeak},"",ROUND(MAX(0,100-100*${likelyLoss}*(${names.date}-${lastOf('interval_to')})/365/${ofUnit('Nameplate charge')}),0))`,
+    likely: chargeAfter(likelyLoss),
+    low: chargeAfter(`IF(${growing},${likelyLoss}*2,history_loss_high)`),
+    high: chargeAfter(`IF(${growing},${likelyLoss}/2,history_loss_low)`),
     source: '"full at the last addition, less the loss since"',
     format: '0',
   },
@@ -97,4 +103,25 @@ export const origins: Partial<Record<CostInput, Origin>> = {
     asOf: kind('As of'),
   },
   age: { likely: 'unit_age', source: register },
+  flammability: {
+    likely: 'IF(unit_class="",0,VALUE(MID(unit_class,2,1)))',
+    source: 'IF(unit_class="","the gas is not in the register","safety class "&unit_class)',
+    format: '0',
+  },
+  gasObtainable: {
+    likely: `IF(AND(${names.region}="EU",IFERROR(VALUE(OUNCE.REFRIGERANTFACT(unit_gas,"odp")),0)>0,LEFT(IFERROR(OUNCE.REFRIGERANTFACT(unit_gas,"type"),""),4)<>"HCFO"),0,1)`,
+    source: `IF(${names.region}="EU","Regulation (EU) 2024/590, no ozone-depleting gas for service; from memory","no rule known that forbids it; overrule it when nobody sells it")`,
+    format: '0',
+  },
+  warrantyLeft: {
+    likely: `IF(unit_warranty="","",MAX(0,ROUND((unit_warranty+1-${names.date})/365.25,2)))`,
+    source: register,
+    format: '0.0',
+  },
+  visitsOnRecord: { likely: 'N(history_visits)', source: '"ledger"', format: '0' },
+  topUpsWeighed: {
+    likely: `IF(history_trend="One top-up",1,IF(${count}=0,0,${count}+1))`,
+    source: '"ledger, since the last repair that was found to hold"',
+    format: '0',
+  },
 };

@@ -49,10 +49,8 @@ function missing(name: CostInput, likely: string): Content {
   if (needed.has(name)) return formula(`IF(${likely}="","needed","")`);
   if (name !== 'yearsLeft') return '';
   const age = `$G$${String(rowOf('age'))}`;
-  const expected = `$G$${String(rowOf('expectedLife'))}`;
-  const life = `IF(${expected}="",$G$${String(rowOf('newLife'))},${expected})`;
   return formula(
-    `IF(${likely}<>"","",IF(${age}="","needed, or the day of installation in the register",IF(N(${age})>=N(${life}),"needed: the unit is older than its expected life","")))`,
+    `IF(${likely}<>"","",IF(${age}="","needed, or the day of installation in the register",""))`,
   );
 }
 

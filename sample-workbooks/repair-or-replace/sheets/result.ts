@@ -3,6 +3,7 @@ import { colours, looks } from '../../writing/palette.ts';
 import type { CellRecipe, Content, Look, SheetRecipe } from '../../writing/recipe.ts';
 import { formula } from '../../writing/recipe.ts';
 import { titleHeights } from '../../writing/title-block.ts';
+import { cautions } from '../cautions.ts';
 import { assumptions, counts, names, ofUnit } from '../names.ts';
 import { answerRules } from './answer-rules.ts';
 
@@ -29,13 +30,22 @@ page.put(
   'A:K',
   formula(
     `IF(COUNTIF(estimate_missing,"needed*")>0,"Cannot tell yet: "&${missingInput}&" is "&${firstMissing},` +
-      `IFERROR(IF(AND(${counts('leak rate')}="",${counts('ounces a year')}=""),"No leak shows; were another repair needed: ","")&OUNCE.REPAIRORREPLACE(${assumptions},,,${units}),"Cannot tell: two figures of the assumptions do not go together"))`,
+      `IFERROR(OUNCE.REPAIRORREPLACE(${assumptions},,,${units}),"Cannot tell: two figures of the assumptions do not go together"))`,
   ),
-  { size: 13, bold: true, wrap: true, vertical: 'center', indent: 1, align: 'left' },
+  { size: 11, bold: true, wrap: true, vertical: 'center', indent: 1, align: 'left' },
 );
 name('estimate_verdict', page.at('A'));
 const verdict = page.at('A');
-page.next(44);
+page.next(48);
+page.put(
+  'A:K',
+  formula(
+    `IF(LEFT(estimate_verdict,11)="Cannot tell",IFERROR(OUNCE.OFFERANSWER(${assumptions},${units}),"We cannot tell yet"&MID(estimate_verdict,FIND(":",estimate_verdict),200)&"."),OUNCE.OFFERANSWER(${assumptions},${units}))`,
+  ),
+  { ...looks.body, size: 10 },
+);
+name('estimate_answer', page.at('A'));
+page.next(28);
 
 const lines: readonly (readonly [string, Content, string, string])[] = [
   [
@@ -87,7 +97,44 @@ for (let row = 0; row < 5; row += 1) {
 resultNames.estimate_choices = `Result!$A$${String(top)}:$K$${String(top + 4)}`;
 page.put(
   'A:K',
-  'Cost a year: everything over the years the present unit has left, as an equal yearly amount. Lowest and highest: every figure at its best or worst end at once.',
+  'Cost a year: everything over the years the present unit has left, as an equal yearly amount. Lowest and highest: every figure at its best or worst end at once; what moves together is at its ends together.',
+  { ...looks.subtitle, size: 9 },
+);
+page.next(16);
+page.gap();
+
+page.section('What is offered, and in how many outcomes it costs least', 'A:K');
+page.next(22);
+const offerColumns: readonly (readonly [string, string, number, string])[] = [
+  ['A', 'Choice', 1, ''],
+  ['B', 'Offered', 2, ''],
+  ['C', 'Cost a year, rounded', 4, '#,##0'],
+  ['D', 'One in ten below', 5, '#,##0'],
+  ['E:F', 'One in ten above', 6, '#,##0'],
+  ['G', 'Least in, %', 7, '0'],
+  ['H:K', 'Why not', 10, ''],
+];
+for (const [columns, heading] of offerColumns) page.put(columns, heading, looks.heading);
+page.next(30);
+for (let row = 0; row < 5; row += 1) {
+  for (const [columns, , column, format] of offerColumns) {
+    page.put(
+      columns,
+      formula(
+        `IF(INDEX(offer_choices,${String(row + 2)},${String(column)})="","",INDEX(offer_choices,${String(row + 2)},${String(column)}))`,
+      ),
+      {
+        ...looks.computed,
+        size: 9,
+        ...(format === '' ? { align: 'left', indent: 1 } : { align: 'right', indent: 1, format }),
+      },
+    );
+  }
+  page.next(17);
+}
+page.put(
+  'A:K',
+  'A thousand outcomes drawn from the ranges, the same ones each time; OFFERCHOICES with another seed draws others. A choice is called when it costs least at the likely figures and in three of four outcomes.',
   { ...looks.subtitle, size: 9 },
 );
 page.next(16);
@@ -129,6 +176,13 @@ page.put(
   'A:K',
   'Not discounted, at the likely figures. A line jumps where a new unit is bought; the cost a year above spreads that price over its life.',
   { ...looks.subtitle, size: 9 },
+);
+page.next(16);
+
+page.put(
+  'A:K',
+  `Cautions, in full on Start here: ${cautions.map(({ title }) => title.toLowerCase()).join('; ')}.`,
+  { ...looks.subtitle, size: 9, ink: colours.stopInk },
 );
 page.next(16);
 

@@ -18,24 +18,24 @@ const steps: readonly (readonly [string, string])[] = [
     'The answer, or that it is too close to call and which figure would decide; four choices with their range; what moves them most; money over the years.',
   ],
   ['Sensitivity', 'The same answer for other running hours and other power prices.'],
-  ['Quote', 'One page for the customer. Print it when no line says draft.'],
+  ['Offer', 'One page for the customer. Print it when no line says draft; Result is the evidence behind it.'],
 ];
 
 const key: readonly (readonly [string, Look, string])[] = [
   ['type here', looks.input, 'Yours. Blank means not known; 0 is a figure.'],
   ['worked out', looks.computed, 'Works itself out. Leave it alone.'],
-  ['Repair, Replace', looks.good, 'Costs least in every combination of the ranges given.'],
+  [
+    'Repair, Replace',
+    looks.good,
+    'Costs least at the likely figures, and in three of four outcomes of the ranges.',
+  ],
   [
     'Too close to call',
     looks.care,
     'The ranges leave room for another answer; the deciding figure stands beside it.',
   ],
-  ['Cannot tell', looks.muted, 'A figure is missing; it is named.'],
-  [
-    'No leak shows',
-    looks.muted,
-    'The ledger gives no reason to open the circuit; what follows is for a fault of another kind.',
-  ],
+  ['Cannot tell', looks.muted, 'A figure or a measurement is missing; it is named.'],
+  ['Warranty first', looks.good, 'The maker is asked before anybody opens the unit.'],
 ];
 
 const goodToKnow: readonly string[] = [

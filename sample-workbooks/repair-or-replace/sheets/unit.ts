@@ -5,7 +5,8 @@ import type { CellRecipe, Check, Content, Look, SheetRecipe } from '../../writin
 import { formula } from '../../writing/recipe.ts';
 import { outfit, staff } from '../../visit-log/scenario/outfit.ts';
 import { titled, titleHeights } from '../../writing/title-block.ts';
-import { dateSerial } from '../../writing/address.ts';
+import { columnLetters, dateSerial } from '../../writing/address.ts';
+import { regions } from '../../../src/leak/index.ts';
 import { ledger, names, ofUnit, register } from '../names.ts';
 import { madeOn } from '../scenario/figures.ts';
 
@@ -21,14 +22,28 @@ interface Line {
   readonly format?: string;
 }
 
+/** Yours to change; stands on the offer. */
+const scope =
+  'Repair: finding and mending the leak, pressure test, evacuation, filling by weight. New unit: fitting it, recovering the old gas, taking the old unit away. Not covered: carpentry, wiring, permits.';
+
 const ours: readonly Line[] = [
   { label: 'Unit', content: 'U-02', name: names.unit },
   { label: 'Date of the quote', content: dateSerial(madeOn), name: names.date, format: 'yyyy-mm-dd' },
   { label: 'Good for, days', content: 30, name: names.validDays },
   { label: 'Prepared by', content: staff[0].name, name: names.by },
   { label: 'Your outfit', content: outfit.name, name: names.outfit },
+  { label: 'Address, phone', content: '', name: names.address },
   { label: 'Town', content: outfit.town, name: names.town },
+  {
+    label: 'Offer number',
+    content: formula(`TEXT(${names.date},"yyyymmdd")&"-"&${names.unit}`),
+    name: names.number,
+  },
   { label: 'Currency', content: 'USD', name: names.currency },
+  { label: 'Tax added, %', content: '', name: names.tax },
+  { label: 'Gas of the new unit', content: '', name: names.newGas },
+  { label: 'Rules of', content: 'US', name: names.region },
+  { label: 'What the price covers', content: scope, name: names.scope },
   { label: 'Unit system', content: outfit.units, name: names.units },
 ];
 
@@ -48,6 +63,12 @@ const facts: readonly Line[] = [
   { label: 'Safety class', content: formula(ofUnit('Safety class')), name: 'unit_class' },
   { label: 'Nameplate charge', content: withUnit('Nameplate charge', 'oz', 'g') },
   { label: 'Age, years', content: formula(age), name: 'unit_age', format: '0.0' },
+  {
+    label: 'Warranty ends',
+    content: formula(ofUnit('Warranty ends')),
+    name: 'unit_warranty',
+    format: 'yyyy-mm-dd',
+  },
   { label: 'Taps fitted', content: formula(ofUnit('Taps fitted')), name: 'unit_taps' },
 ];
 
@@ -80,12 +101,12 @@ const pickRow = page.row - ours.length;
 page.gap();
 
 /** One row of FLEETSUMMARY, headings above, right of what is printed. */
-const summaryColumns = 16;
+const summaryColumns = 20;
 const summaryCall = `OUNCE.FLEETSUMMARY(${ledger},${register},${names.unit},${names.date},85,"linear",,,${names.units})`;
 const summaryCells: readonly CellRecipe[] = [
   { at: 'K3', content: 'What FLEETSUMMARY says of the unit', look: { size: 8, ink: colours.quiet } },
   ...Array.from({ length: summaryColumns * 2 }, (_, index): CellRecipe => {
-    const at = `${String.fromCharCode(75 + (index % summaryColumns))}${index < summaryColumns ? '4' : '5'}`;
+    const at = `${columnLetters(11 + (index % summaryColumns))}${index < summaryColumns ? '4' : '5'}`;
     return {
       at,
       content: formula(
@@ -106,6 +127,8 @@ const summary = {
   due: 'W5',
 };
 unitNames.history_loss = 'Unit!$S$5';
+unitNames.history_loss_low = 'Unit!$AA$5';
+unitNames.history_loss_high = 'Unit!$AB$5';
 unitNames.history_rate = 'Unit!$T$5';
 unitNames.history_trend = 'Unit!$U$5';
 unitNames.history_confidence = 'Unit!$V$5';
@@ -211,7 +234,7 @@ for (let index = 0; index < intervalRows; index += 1) {
 }
 page.put(
   'A:I',
-  'An interval counts while no later repair was found to hold, up to the day of the quote. One interval is no trend: the estimate then takes half to double its loss as the range.',
+  'An interval counts while no later repair was found to hold, up to the day of the quote. The loss is counted from top-up to top-up, with the range that holds it nine times in ten; one interval alone means half to double.',
   { ...looks.subtitle, size: 9 },
 );
 page.next(16);
@@ -241,13 +264,29 @@ checks.push(
     strict: true,
     prompt: 'Says how the numbers of Units, Ledger and Assumptions are read; converts nothing.',
   },
+  {
+    range: `C${String(pickRow + ours.findIndex(({ name }) => name === names.region))}`,
+    allow: { kind: 'choices', choices: regions },
+    title: 'Rules of',
+    message: 'US or EU.',
+    strict: true,
+    prompt: 'Says which gases may be filled in for service.',
+  },
+  {
+    range: `C${String(pickRow + ours.findIndex(({ name }) => name === names.newGas))}`,
+    allow: { kind: 'list', from: 'gas_list' },
+    title: 'Gas of the new unit',
+    message: 'Pick a gas.',
+    strict: false,
+    prompt: 'As on the label of the new unit; the offer then says what it means for the room.',
+  },
 );
 
 export const unitSheet: SheetRecipe = {
   name: 'Unit',
   tabColour: '3F6484',
   gridLines: false,
-  widths: { A: 12, B: 12, C: 10, D: 19, E: 11, F: 14, G: 22, H: 24, I: 12, J: 3, 'K:Z': 12 },
+  widths: { A: 12, B: 12, C: 10, D: 19, E: 11, F: 14, G: 22, H: 24, I: 12, J: 3, 'K:AD': 12 },
   heights: { ...titleHeights, ...page.heights },
   cells: [
     ...titled('Unit', 'Pick a unit. Its register row and its ledger rows are read from the next sheets.'),
@@ -256,6 +295,6 @@ export const unitSheet: SheetRecipe = {
     ...asideCells(history, intervalRows, verified),
   ],
   checks,
-  groups: [{ columns: 'K:Z', folded: true }],
+  groups: [{ columns: 'K:AD', folded: true }],
   print: { landscape: true, pagesWide: 1, pagesTall: 1, area: `$A$1:$I$${String(page.row - 1)}` },
 };

@@ -2,7 +2,8 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { dayOfDate } from '../../../runtime/dates.ts';
 import type { GivenFigure } from '../../../office-work/quote/fill-template.ts';
-import type { Quote, QuotedChoice } from '../../../office-work/quote/quote.ts';
+import { papers } from '../../../office-work/quote/finish-file.ts';
+import type { OfferedLine, Quote } from '../../../office-work/quote/quote.ts';
 import { quoteFor } from '../../../office-work/quote/quote.ts';
 import { aboutFile } from '../../../workbook/file/about-file.ts';
 import { FileError } from '../../../workbook/file/file-error.ts';
@@ -19,12 +20,25 @@ import { wrap } from '../wrap.ts';
 
 const templates = { others: 'repair-or-replace.xlsx', excel: 'repair-or-replace-excel.xlsx' } as const;
 
-const valued = ['--set', '--for', '--units', '--plain-units', '--outfit', '--by'] as const;
+const valued = [
+  '--set',
+  '--for',
+  '--units',
+  '--plain-units',
+  '--outfit',
+  '--by',
+  '--address',
+  '--tax',
+  '--new-gas',
+  '--rules',
+  '--paper',
+] as const;
 
 export const quoteCommand: Command = {
   summary: 'Repair, replace or wait: the estimate for one unit of a fleet workbook or log.',
   usage: `ouncewise quote FLEET.xlsx UNIT [-o QUOTE.xlsx] [--set "NAME=LIKELY[,LOW,HIGH]; ..."] [--for excel]
-                [--units SI] [--plain-units SI] [--outfit NAME] [--by NAME]
+                [--units SI] [--plain-units SI] [--outfit NAME] [--by NAME] [--address TEXT]
+                [--tax PERCENT] [--new-gas GAS] [--rules EU] [--paper A4]
 
 Reads the unit's register row and everything that was weighed into it, fills the estimate workbook and works it out.
 Columns are found by their headings; a visit log, a fleet workbook or an .ods file will do. Prices come from a price
@@ -38,7 +52,12 @@ is listed, and makes the quote a draft.
 --units        what the quote is written in: US, or SI
 --plain-units  what figures are in where neither heading nor row of units says so; as --units if left out
 --outfit       your name above the quote, and
---by           the name below it`,
+--by           the name below it
+--address      street and phone under your name
+--tax          percent that is added to the prices
+--new-gas      gas of the new unit; the offer then says what it means for the room
+--rules        US, or EU: which gases may be filled in for service. US if left out
+--paper        letter, or A4. A4 with --units SI, letter otherwise`,
   run: async (words) => {
     const { inputs, output, options } = readFileWords(words, { inputs: 2, options: [...valued] });
     const [file = '', unit = ''] = inputs;
@@ -56,6 +75,11 @@ is listed, and makes the quote a draft.
       outfit: options.get('--outfit'),
       by: options.get('--by'),
       given: readGiven(options.get('--set') ?? ''),
+      address: options.get('--address'),
+      tax: taxOf(options.get('--tax')),
+      newGas: options.get('--new-gas'),
+      region: oneOf('--rules', options.get('--rules') ?? 'US', ['US', 'EU'] as const),
+      paper: options.has('--paper') ? oneOf('--paper', options.get('--paper') ?? '', papers) : undefined,
     };
     const quote = aboutFile(file, () => quoteFor(request));
     const target = output ?? `repair-or-replace-${quote.unit.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.xlsx`;
@@ -77,6 +101,14 @@ function oneOf<T extends string>(option: string, word: string, allowed: readonly
   if (found === undefined)
     throw new UsageError(`${option} must be ${allowed.join(' or ')}; received "${word}"`);
   return found;
+}
+
+function taxOf(word: string | undefined): number | undefined {
+  if (word === undefined) return undefined;
+  const tax = Number(word.replace('%', ''));
+  if (word.trim() === '' || !(tax >= 0 && tax < 100))
+    throw new UsageError(`--tax must be a number of percent from 0 to 100; received "${word}"`);
+  return tax;
 }
 
 function templatePath(forWhom: keyof typeof templates): string {
@@ -118,11 +150,11 @@ export function readGiven(text: string): readonly GivenFigure[] {
 const width = 100;
 
 function describe(quote: Quote, target: string): string {
-  const { unit, verdict, choices, worthPaying, drivers, examples, missing, remarks } = quote;
+  const { unit, verdict, offered, worthPaying, drivers, examples, missing, remarks } = quote;
   return [
     ...wrap(`${unit} ${verdict}`, width),
     '',
-    ...choices.filter(({ name }) => name !== '').map(choiceLine),
+    ...offered.flatMap(choiceLine),
     ...(worthPaying === undefined
       ? []
       : ['', `A repair is worth at most ${whole(worthPaying)} at the likely figures.`]),
@@ -150,11 +182,16 @@ function describe(quote: Quote, target: string): string {
   ].join('\n');
 }
 
-function choiceLine({ name, costAYear, lowest, highest, priceNow, note }: QuotedChoice): string {
-  const title = name.padEnd(11);
-  if (costAYear === undefined || lowest === undefined || highest === undefined) return `  ${title} ${note}`;
-  const range = `${whole(costAYear)} a year (${whole(lowest)} to ${whole(highest)})`;
-  return `  ${title} ${range.padEnd(32)}${priceNow === undefined ? '' : ` price now ${whole(priceNow)}`}`;
+function choiceLine({ title, offered, costAYear, from, to, priceNow, bestIn, why }: OfferedLine): string[] {
+  const name = title.padEnd(18);
+  if (offered !== 'yes')
+    return wrap(`  ${name} ${offered === 'no' ? 'not offered' : offered}: ${why}`, width);
+  if (costAYear === undefined || from === undefined || to === undefined) return [`  ${name} first`];
+  const range = `${whole(costAYear)} a year (${whole(from)} to ${whole(to)})`;
+  const share = bestIn === undefined ? '' : ` least in ${whole(Math.floor(bestIn))} of 100`;
+  return [
+    `  ${name} ${range.padEnd(28)}${priceNow === undefined ? '' : ` price now ${whole(priceNow)}`.padEnd(18)}${share}`,
+  ];
 }
 
 function whole(money: number): string {
