@@ -253,9 +253,11 @@ function presentCost(plan: Plan, { rate, period, replacePerYear }: Frame): numbe
 
 function presentRunning({ lastsYears, runningInYear, missedInYear }: Plan, rate: number): number {
   let sum = 0;
+  let before = 0;
   for (let year = 1; year <= Math.ceil(lastsYears); year += 1) {
-    const weight = annuityFactor(rate, Math.min(year, lastsYears)) - annuityFactor(rate, year - 1);
-    sum += weight * (runningInYear(year) + (missedInYear?.(year) ?? 0));
+    const until = annuityFactor(rate, Math.min(year, lastsYears));
+    sum += (until - before) * (runningInYear(year) + (missedInYear?.(year) ?? 0));
+    before = until;
   }
   return sum;
 }

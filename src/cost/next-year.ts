@@ -65,7 +65,7 @@ function afterRepair(values: Values): Phrase {
 function calls(values: Values): Phrase {
   const leak = firstYearLeak(values) ?? 0;
   const visits = values.visitsAYear ?? visitsPerYear({ leakPerYear: leak, refillAt: values.refillAt ?? 1 });
-  const gas = figure(leak * (values.nameplate ?? 0), 'mass', { decimals: 1 });
+  const gas = figure(leak * (values.nameplate ?? 0), 'mass');
   const many =
     visits < 0.75
       ? `A call every ${(1 / Math.max(visits, 0.05)).toFixed(0)} years`
@@ -92,6 +92,6 @@ function leftAlone(values: Values, choice: Choice, power: ReturnType<typeof figu
   const usable = values.usableDownTo ?? 0;
   const { warmerK } = comfortAt(usable, values.capacityLoss ?? 0, hotDayDifferenceK);
   const warmer = figure(warmerK, 'temperatureDifference', { decimals: 1 });
-  const gas = figure(leak * (values.nameplate ?? 0), 'mass', { decimals: 1 });
+  const gas = figure(leak * (values.nameplate ?? 0), 'mass');
   return phrase`It loses about ${gas} more. It cools for about ${figure(choice.lastsYears, 'years')}; by then the room is about ${warmer} warmer on the hottest days.`;
 }

@@ -93,7 +93,7 @@ function weighAgain(
   if (!Number.isFinite(turnKgPerS) || needed > mostDays)
     return phrase`weigh what the next top-up takes, and count the days`;
   const days = Math.max(leastDays, Math.ceil(needed / 10) * 10);
-  const missing = figure(turnKgPerS * days * 86_400, 'mass', { decimals: 1 });
+  const missing = figure(turnKgPerS * days * 86_400, 'mass');
   return phrase`weigh it again ${String(days)} days after the last top-up: more than ${missing} missing speaks for ${more}, less for ${less}`;
 }
 

@@ -17,7 +17,7 @@ export const assumptionsParameter = {
     'Assumptions with a heading row: Input, Likely, and if wished Low, High and Unit; one row for each input, named as COSTINPUTS names it. Other columns are passed over. Blank Low or High: known exactly.',
 } as const;
 
-/** What the estimator changed for this cell, such as one field of a sensitivity grid. Known exactly. */
+/** What the estimator changed for this cell, such as one field of a sensitivity grid; a range of the row moves with it. */
 export type Overrides = Readonly<Partial<Record<CostInput, number | undefined>>>;
 
 /**
@@ -40,9 +40,17 @@ export function readAssumptions(table: Table, context: Context, overrides: Overr
     found[name] = rangeOf(name, cells, unit, context);
   }
   for (const [name, value] of Object.entries(overrides) as [CostInput, number | undefined][]) {
-    if (value !== undefined) found[name] = { low: value, likely: value, high: value };
+    if (value !== undefined) found[name] = movedTo(value, found[name]);
   }
   return completeAssumptions(found);
+}
+
+/** In proportion, so that the doubt about an input is the same all over a grid, and its middle is the answer itself. */
+function movedTo(value: number, range: Range | undefined): Range {
+  const by = range === undefined || range.likely === 0 ? undefined : value / range.likely;
+  return by === undefined || range === undefined
+    ? { low: value, likely: value, high: value }
+    : { low: range.low * by, likely: value, high: range.high * by };
 }
 
 interface Columns {

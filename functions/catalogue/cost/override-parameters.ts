@@ -1,5 +1,5 @@
 const overridden =
-  'Stands in for the row of the assumptions; a range makes a sensitivity grid in one formula.';
+  'Stands in for the likely value of the row, whose range moves in proportion; a range here makes a sensitivity grid in one formula.';
 
 export const hoursOverride = {
   kind: 'number',

@@ -117,7 +117,11 @@ describe('the assumption table', () => {
       /a repair is no choice for this unit: at 12 years it is older than such units are expected to get \(10\)/,
     ],
     ['neither years left nor age', without('years left'), /years left is missing/],
-    ['a leak without its prices', plus(['leak rate', 30]), /nameplate is missing/],
+    [
+      'a leak without its nameplate',
+      plus(['leak rate', 30], ['visit price', 95], ['refrigerant price', 2.6]),
+      /nameplate is missing/,
+    ],
   ])('refuses %s', (_, rows, expected) => {
     expect(messageOf(rows)).toMatch(expected);
   });

@@ -37,9 +37,9 @@ describe('ouncewise quote', () => {
       '--outfit',
       'Ours',
     );
-    expect(said).toMatch(/^U-01 No leak shows/);
-    expect(said).toMatch(/replace +\d+ a year \(\d+ to \d+\) +price now \d+/);
-    expect(said).toContain('top up      not worked out: no leak rate');
+    expect(said).toMatch(/^U-01 (Do nothing|Replace|Too close to call|Cannot tell yet): /);
+    expect(said).toMatch(/Replace +\d+ a year \(\d+ to \d+\) +price now \d+ +least in \d+ of 100/);
+    expect(said).toMatch(/Top up +not yet: no loss is known/);
     expect(said).toMatch(/Still examples.*replacement\s+price/s);
     expect(said).not.toMatch(/Still examples[^.]*power price/s);
     expect(said).toContain('venting is unlawful');
@@ -72,6 +72,8 @@ describe('ouncewise quote', () => {
 
   test.each([
     [['--for', 'abacus'], '--for must be others or excel'],
+    [['--paper', 'vellum'], '--paper must be A4 or letter'],
+    [['--tax', 'much'], '--tax must be a number of percent'],
     [['--units', 'furlongs'], '--units must be US or SI'],
     [['--set', 'power price=cheap'], 'NAME=LIKELY or NAME=LIKELY,LOW,HIGH'],
     [['--sett', 'x'], '--sett is not known here'],
