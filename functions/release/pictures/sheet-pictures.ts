@@ -35,7 +35,7 @@ const pictures: readonly SheetPicture[] = [
   {
     name: 'sheet-quote',
     workbook: 'repair-or-replace.xlsx',
-    words: /What we found[\s\S]*Your choices/,
+    words: /What is wrong[\s\S]*Your choices/,
     cut: { x: 25, y: 30, width: 665, height: 715 },
   },
 ];

@@ -72,7 +72,7 @@ onClick('cell-menu', () => {
 onClick('fill', () => refocus(app.fillDown()));
 onClick('print', () => {
   const sheets = app.log?.sheets ?? [];
-  const card = sheets.findIndex(({ name }) => name === 'Visit card' || name === 'Quote');
+  const card = sheets.findIndex(({ name }) => name === 'Visit card' || name === 'Offer');
   return app.print(card >= 0 ? card : app.grid.sheetNumber);
 });
 function showCharts(isShown: boolean): void {
