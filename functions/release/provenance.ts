@@ -25,6 +25,7 @@ const tables = [
   'src/visit/target-split-table.ts',
   'src/visit/target-superheat-table.ts',
   'src/data/confirmed-facts.ts',
+  'src/data/estimate-doubts.ts',
 ];
 
 export function provenanceRules(notices: string): readonly ProvenanceRule[] {

@@ -1,3 +1,4 @@
+import { estimateDoubtsK } from '../data/estimate-doubts.ts';
 import type { BlendFacts } from '../data/facts-form.ts';
 
 /** How far the saturation temperatures of a refrigerant can be trusted. */
@@ -49,8 +50,8 @@ export function gradeOfBlend(inputs: {
   if (estimatedPairs.length > 0) {
     return {
       grade: 'partly estimated',
-      doubtK: Math.max(1, upToTenth(differenceK)),
-      reason: `no published mixing parameters for ${estimatedPairs.join(', ')}: borrowed from a measured relative or combined without correction; the doubt is the largest difference from the boiling points of standard 34 (from memory), at least 1 K`,
+      doubtK: Math.max(1, upToTenth(differenceK), upToTenth(estimateDoubtsK[facts.designation] ?? 0)),
+      reason: `no published mixing parameters for ${estimatedPairs.join(', ')}: borrowed from a measured relative or combined without correction; the doubt is the largest difference from the same model without correction anywhere on the saturation curve, or from the boiling points of standard 34 (from memory), at least 1 K`,
       estimatedPairs,
     };
   }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { BlendFacts } from '../../../src/data/facts-form.ts';
 import { estimatedPairs } from '../../../src/data/mixing/estimates.ts';
 import { mixingPairs, pairsWithoutParameters } from '../../../src/data/mixing/pairs.ts';
+import { findRefrigerant } from '../../../src/refrigerants/index.ts';
 import { isBlendFacts } from '../../../src/refrigerants/refrigerant.ts';
 import { loadData } from '../../../src/refrigerants/tools/load-data.ts';
 import { sourceOf } from '../../../src/refrigerants/tools/source-of.ts';
@@ -47,6 +48,29 @@ describe('estimated pairs', () => {
       const estimated = differenceK(blend, data);
       const combined = differenceK(blend, { ...data, pairs: mixingPairs });
       expect(estimated).toBeLessThan(combined - 0.05);
+    },
+  );
+
+  it.each(concerned.map((blend) => [blend.designation, blend] as const))(
+    'give %s a doubt as wide as what the estimate moves anywhere on its curve (our two models, worked out anew)',
+    (designation, blend) => {
+      const estimated = sourceOf(blend, data).curves();
+      const combined = sourceOf(blend, { ...data, pairs: mixingPairs }).curves();
+      const { lowestTemperatureK, highestTemperatureK } = findRefrigerant(designation).saturation;
+      let largestK = 0;
+      for (let step = 0; step <= 8; step += 1) {
+        const temperatureK =
+          lowestTemperatureK + ((highestTemperatureK - 0.2 - lowestTemperatureK) * step) / 8;
+        for (const side of ['bubblePressurePa', 'dewPressurePa'] as const) {
+          const here = estimated.at(temperatureK)?.[side] ?? Number.NaN;
+          const slope = Math.log((estimated.at(temperatureK + 0.1)?.[side] ?? Number.NaN) / here) / 0.1;
+          const there = combined.at(temperatureK)?.[side] ?? Number.NaN;
+          const movedK = Math.abs(Math.log(there / here)) / slope;
+          if (movedK > largestK) largestK = movedK;
+        }
+      }
+      expect(largestK).toBeGreaterThan(0);
+      expect(findRefrigerant(designation).qualityGrade.doubtK).toBeGreaterThanOrEqual(largestK - 0.02);
     },
   );
 
