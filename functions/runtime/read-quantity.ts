@@ -1,3 +1,4 @@
+import { standardElevationM } from '../../src/air/standard-atmosphere.ts';
 import { CalcError } from '../../src/errors.ts';
 import { findUnit, toSi } from '../../src/units/conversion.ts';
 import type { Quantity, Unit } from '../../src/units/quantities.ts';
@@ -38,6 +39,8 @@ export function readQuantity(
   if (parts.length === 0) throw wrong(parameter, text, 'a number', quantity);
   const [first] = parts;
   if (parts.length === 1 && first) {
+    const barometer = quantity === 'altitude' ? barometerUnit(first.unit) : undefined;
+    if (barometer) return standardElevationM(toSi(first.value, barometer, atmospherePa));
     return toSi(first.value, unitOf(first.unit, usual, quantity, parameter, text), atmospherePa);
   }
   // "1 lb 4 oz": every part must carry its unit, and only quantities counted from zero add up.
@@ -54,6 +57,12 @@ export function readQuantity(
     total += toSi(Math.abs(value), known, atmospherePa);
   });
   return sign * total;
+}
+
+/** A barometer stands for the elevation it would show in the standard atmosphere; a gauge reads from the same air. */
+function barometerUnit(name: string): Unit | undefined {
+  if (name === '' || findUnit('altitude', name)) return undefined;
+  return findUnit('absolutePressure', name);
 }
 
 interface Term {

@@ -5,7 +5,7 @@ export const elevationParameter = {
   kind: 'number',
   quantity: 'altitude',
   description:
-    'Elevation of the site above sea level. A gauge reads from the local atmosphere. Sea level if left out.',
+    'Elevation of the site above sea level, or a barometer read there with its unit, such as "24.9 inHg" (not reduced to sea level). A gauge reads from the local atmosphere. Sea level if left out.',
   minimum: lowestElevationM,
   maximum: highestElevationM,
   default: 0,

@@ -12,5 +12,9 @@ export {
   wetBulbK,
 } from './moist-air.ts';
 export type { RelativeHumidityReading, WetBulbReading } from './moist-air.ts';
-export { standardAtmospherePa, standardAtmosphereTemperatureK } from './standard-atmosphere.ts';
+export {
+  standardAtmospherePa,
+  standardAtmosphereTemperatureK,
+  standardElevationM,
+} from './standard-atmosphere.ts';
 export { waterSaturationPressurePa, waterSaturationTemperatureK } from './water-saturation.ts';

@@ -38,3 +38,16 @@ export function standardAtmospherePa(elevationM: number): number {
   }
   return seaLevelPressurePa * (standardAtmosphereTemperatureK(elevationM) / seaLevelTemperatureK) ** exponent;
 }
+
+/**
+ * Elevation at which the standard atmosphere has a pressure: `standardAtmospherePa` turned round. A barometer read on the spot
+ * stands for the elevation that a gauge behaves like there, whatever the weather.
+ *
+ * @param pressurePa - as read on the spot, not reduced to sea level [Pa]
+ * @returns [m]
+ * @source U.S. Standard Atmosphere 1976, troposphere
+ */
+export function standardElevationM(pressurePa: number): number {
+  const share = (pressurePa / seaLevelPressurePa) ** (1 / exponent);
+  return (seaLevelTemperatureK * (1 - share)) / lapseRateKPerM;
+}
