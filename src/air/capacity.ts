@@ -82,10 +82,33 @@ export function condensateKgPerS(reading: WetCoilReading): number {
   return airMassFlowKgPerS(reading) * (humidityRatio(returnAir(reading)) - humidityRatio(supplyAir(reading)));
 }
 
-/** Heat taken out of the air as moisture [W]: 4840 cfm dW in trade units at sea level. */
+/**
+ * Heat taken out of the air as moisture: 4840 cfm dW in trade units at sea level.
+ *
+ * @returns [W], 0 over a dry coil
+ * @throws CalcError refused - supply air that carries more water than the return air
+ * @source ASHRAE Handbook Fundamentals: 1076 Btu for each pound of water
+ */
 export function latentCapacityW(reading: WetCoilReading): number {
-  return condensateKgPerS(reading) * condensingHeatJPerKg;
+  const condensate = naming({ dry_bulb: 'return_dry_bulb', wet_bulb: 'return_wet_bulb' }, () =>
+    condensateKgPerS(reading),
+  );
+  if (condensate < -dryCoilSlackKgPerS) {
+    throw new CalcError(
+      'supply air carries more water than return air: a wick is dry, or the probes are swapped',
+      {
+        code: 'refused',
+        parameter: 'supply_wet_bulb',
+        received: temperatureText(reading.supplyWetBulbK),
+        limit: 'a supply wet bulb with no more water than the return air',
+      },
+    );
+  }
+  return Math.max(0, condensate) * condensingHeatJPerKg;
 }
+
+/** A dry coil leaves the water as it is; wet bulbs are solved to a thousandth of a kelvin. */
+const dryCoilSlackKgPerS = 1e-6;
 
 function returnAir(reading: WetCoilReading) {
   return {

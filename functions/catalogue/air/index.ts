@@ -7,3 +7,4 @@ export { relhumidity } from './relhumidity.ts';
 export { sensiblecapacity } from './sensiblecapacity.ts';
 export { totalcapacity } from './totalcapacity.ts';
 export { wetbulb } from './wetbulb.ts';
+export { latentcapacity } from './latentcapacity.ts';
