@@ -1,3 +1,5 @@
+export { capacityShare, shareEnds } from './capacity-share.ts';
+export type { ShareEnd } from './capacity-share.ts';
 /** Weighed charge: what is in, what may go in, the next step; cylinders and hoses. */
 export { chargeFoundKg } from './charge-found.ts';
 export { chargePlan } from './charge-plan.ts';

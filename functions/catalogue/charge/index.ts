@@ -7,3 +7,4 @@ export { weighin } from './weighin.ts';
 export { hosecontent } from './hosecontent.ts';
 export { cylindernet } from './cylindernet.ts';
 export { cylinderlimit } from './cylinderlimit.ts';
+export { capacityshare } from './capacityshare.ts';
