@@ -31,6 +31,7 @@ export const verdictWords = [
   { word: 'Low', asks: 'care' },
   { word: 'High', asks: 'care' },
   { word: 'Floodback or probe', asks: 'stop' },
+  { word: 'Flash gas or probe', asks: 'care' },
   { word: 'Too cold', asks: 'care' },
   { word: 'Too hot', asks: 'stop' },
   // Standing pressure.

@@ -35,6 +35,7 @@ export { splitCheck, temperatureSplitK } from './split-check.ts';
 export { standingCheck } from './standing-check.ts';
 export type { StandingPressureReading } from './standing-check.ts';
 export { lineDoubtK, subcoolingK, superheatK } from './superheat.ts';
+export { subcoolingCheck } from './subcooling-check.ts';
 export { superheatCheck } from './superheat-check.ts';
 export { readRatedVolts, supplyBand } from './supply-band.ts';
 export type { RatedVolts } from './supply-band.ts';

@@ -15,6 +15,7 @@ export { readycheck } from './readycheck.ts';
 export { splitcheck } from './splitcheck.ts';
 export { standingcheck } from './standingcheck.ts';
 export { subcooling } from './subcooling.ts';
+export { subcoolingcheck } from './subcoolingcheck.ts';
 export { superheat } from './superheat.ts';
 export { superheatcheck } from './superheatcheck.ts';
 export { targetsplit } from './targetsplit.ts';
