@@ -56,7 +56,7 @@ export const vacuumcheck = defineFunction({
     description: 'Dry and tight, Moisture, Leak, Moisture or leak, Keep pumping, Wait or Refused',
   },
   source:
-    'Common practice, no source, for the levels; the maker governs. Water curve: Hyland and Wexler 1983.',
+    'Common practice, no source, for the levels; the maker governs. Common practice passes any level at or below the limit after ten minutes; here it must also stay there, by a tenth more than the gauge may be wrong. Water curve: Hyland and Wexler 1983.',
   examples: [
     {
       arguments: { vacuum_start: 420, vacuum_end: 780, minutes: 10, far_end: 'yes' },

@@ -47,7 +47,10 @@ export const figureColumns: readonly ColumnRecipe[] = [
       ['Return wet bulb', 'Outdoor dry bulb'],
       orDash('OUNCE.TARGETSUPERHEAT([@Return wet bulb],[@Outdoor dry bulb],[@Metering],log_units)'),
     ),
-    { width: 9.5, note: 'For capillary and orifice units. A dash: no target in this weather.' },
+    {
+      width: 9.5,
+      note: 'By the makers’ table for capillary and orifice units, ± 5 °F. A dash: no charging by superheat in this weather.',
+    },
   ),
   figureColumn(
     'Condensing',
@@ -89,7 +92,7 @@ export const figureColumns: readonly ColumnRecipe[] = [
       ['Return dry bulb', 'Return wet bulb'],
       orDash('OUNCE.TARGETSPLIT([@Return dry bulb],[@Return wet bulb],log_units)'),
     ),
-    { width: 7.5, note: 'For this return air.' },
+    { width: 7.5, note: 'For this return air, by California’s table RA3.2-3, from memory.' },
   ),
   figureColumn(
     'Cooling',

@@ -16,8 +16,16 @@ const thresholds: readonly (readonly [string, string, string])[] = [
     'California Residential Appendices RA3.2.1 (2008)',
   ],
   ['Running volts', 'rating ± 10 %', 'ANSI/NEMA MG 1, 12.44.1'],
-  ['Superheat against target', '± 5 °F', 'California Residential Appendices RA3.2.2.6 (2008)'],
-  ['Split against target', '± 3 °F', 'California Residential Appendices RA3.2.2.7 (2008)'],
+  [
+    'Superheat against target',
+    '± 5 °F',
+    'California Residential Appendices RA3.2.2.6 (2008), makers’ charging table',
+  ],
+  [
+    'Split against target',
+    '± 3 °F',
+    'California Residential Appendices RA3.2.2.7 (2008), table RA3.2-3 from memory',
+  ],
   ['Expected coil', 'return air less 35 °F', 'common practice, no published source'],
   ['Time off before a standing pressure', '30 min', 'common practice, no published source'],
   ['Scale step', '0.1 oz or finer', 'common practice: 1 % of the charge or better'],
