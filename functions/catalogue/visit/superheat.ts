@@ -30,7 +30,7 @@ export const superheat = defineFunction({
       arguments: { refrigerant: 'R-410A', pressure: 118, line_temperature: 52 },
       gives: 12,
       tolerance: 0.5,
-      source: 'ASHRAE Handbook Fundamentals, R-410A at 40 degF, from memory',
+      source: 'R-410A at 40 degF: 118.4 psig by CoolProp 8.0.0',
     },
     {
       arguments: { refrigerant: 'R-410A', pressure: '-20 psig', line_temperature: 52 },
