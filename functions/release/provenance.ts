@@ -20,12 +20,15 @@ const figureFolders = ['src/data', 'tests/standards', 'tests/golden', 'sample-wo
 const figureFiles =
   /\.(csv|json|bib|xlsx|png|txt)$|^src\/data\/[^/]+\/[^/]+\.ts$|^src\/data\/(packed|provenance)\.ts$/;
 const programs = /^src\/data\/tools\/.*\.(ts|py)$/;
-/** Beside the folders: tables of figures inside the program. */
+/** Beside the folders: tables of figures inside the program, and what they are fitted to. */
 const tables = [
   'src/visit/target-split-table.ts',
   'src/visit/target-superheat-table.ts',
   'src/data/confirmed-facts.ts',
   'src/data/estimate-doubts.ts',
+  'src/visit/diagnosis/response-table.ts',
+  'tests/visit/simulated/simulated-units.csv.gz',
+  'tests/visit/simulated/published-measurements.csv',
 ];
 
 export function provenanceRules(notices: string): readonly ProvenanceRule[] {
