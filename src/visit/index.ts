@@ -4,7 +4,8 @@ export { capacitorCheck, readLabel, runningCapacitanceF } from './capacitor-chec
 export { coilTemperature } from './coil-temperature.ts';
 export { compressionRatio } from './compression-ratio.ts';
 export { cordDropV } from './cord-drop.ts';
-export { causes, rankedBeliefs } from './diagnosis/causes.ts';
+export { causes } from './diagnosis/causes.ts';
+export { rankedBeliefs } from './diagnosis/diagnose.ts';
 export type { CauseLine } from './diagnosis/cause-line.ts';
 export { faultSigns, signSource } from './diagnosis/fault-signs.ts';
 export type { JudgedCause } from './diagnosis/fault-signs.ts';

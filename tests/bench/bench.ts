@@ -56,6 +56,7 @@ const alone = {
   grids: 'page/grids.ts',
   ledger: 'gather/ledger.ts',
   workbook: 'workbook/bench.ts',
+  causes: 'causes/bench.ts',
 } as const;
 
 const parts: Readonly<Record<string, () => BenchReport>> = {

@@ -42,7 +42,7 @@ export const slowFan: Given = {
   amps: 9,
 };
 
-/** The sign table applied by hand to reading sets of our own; pressures from saturation tables. */
+/** Reading sets of our own: directions of the sign table, sizes common practice, pressures from saturation tables. */
 export const scenarios: readonly Scenario[] = [
   {
     name: 'roof unit of a site office, short of charge, gauges on both sides',
@@ -81,8 +81,9 @@ export const scenarios: readonly Scenario[] = [
   {
     name: 'the same roof unit starving, suction gauge only',
     readings: starvedRoofUnit,
-    first: 'low charge or restriction',
-    next: /liquid-side pressure and liquid line temperature/,
+    // The liquid line would part it from a restriction; a gauge would need a second hole.
+    first: 'low charge',
+    next: /^liquid line temperature$/,
   },
   {
     name: 'window unit of a kiosk, topped up once too often',
@@ -92,11 +93,13 @@ export const scenarios: readonly Scenario[] = [
       return_wet_bulb: 64,
       supply_temperature: 60,
       outdoor_temperature: 88,
-      suction_pressure: 87,
-      suction_line: 54,
-      liquid_pressure: 297,
-      liquid_line: 108,
-      amps: 10.8,
+      suction_pressure: 83,
+      suction_line: 51,
+      liquid_pressure: 262,
+      liquid_line: 94,
+      discharge_line: 134,
+      condenser_air: 106,
+      amps: 8.2,
     },
     first: 'overcharge',
     confidence: 'likely',
@@ -226,10 +229,10 @@ export const scenarios: readonly Scenario[] = [
       supply_temperature: 53,
       outdoor_temperature: 68,
       suction_pressure: 103,
-      suction_line: 49,
+      suction_line: 46,
       liquid_pressure: 278,
-      liquid_line: 82,
-      amps: 9,
+      liquid_line: 78,
+      amps: 8.6,
     },
     first: 'nothing wrong',
     confidence: 'likely',
@@ -263,7 +266,7 @@ export const scenarios: readonly Scenario[] = [
       amps: 5.4,
     },
     first: 'low charge or restriction',
-    next: /liquid-side pressure and liquid line temperature/,
+    next: /^liquid line temperature$/,
   },
   {
     name: 'smothered window unit, no gauges at all',
@@ -271,7 +274,7 @@ export const scenarios: readonly Scenario[] = [
       ...windowUnit,
       return_temperature: 76,
       return_wet_bulb: 63,
-      supply_temperature: 66,
+      supply_temperature: 61,
       outdoor_temperature: 90,
       liquid_line: 124,
       condenser_air: 130,

@@ -1,5 +1,5 @@
 import { causes as rankedCauses } from '../../../src/visit/diagnosis/causes.ts';
-import { signSource } from '../../../src/visit/diagnosis/fault-signs.ts';
+import { causeSource } from '../../../src/visit/diagnosis/fault-signs.ts';
 import { standingFinding } from '../../../src/visit/diagnosis/standing-finding.ts';
 import { defineFunction } from '../../runtime/define.ts';
 import { elevationParameter, refrigerantParameter } from '../../runtime/shared-parameters.ts';
@@ -72,9 +72,9 @@ export const causes = defineFunction({
       { heading: 'next reading', kind: 'text' },
     ],
     description:
-      'Likeliest cause first. Confidence: seen, likely, possible, unlikely; unproven behind a gate nobody looked at; not judged behind a closed one.',
+      'Likeliest cause first; beside each reading stands the range of sound units in this weather. Confidence: seen; likely (three to one or better, and no single reading carries it), possible, unlikely; unproven behind a gate nobody looked at; not judged behind a closed one.',
   },
-  source: `${signSource}. Bands of a healthy unit and weights: common practice and own choice.`,
+  source: `${causeSource}.`,
   examples: [
     {
       arguments: {
@@ -90,9 +90,30 @@ export const causes = defineFunction({
       },
       gives: [
         ['rank', 'cause', 'confidence'],
-        [1, 'low charge or restriction', 'likely'],
+        [1, 'low charge', 'likely'],
       ],
-      source: 'HVAC&R Research 3(1) 1997, sign table: split low, suction line warm; low amps from memory',
+      source:
+        'HVAC&R Research 3(1) 1997, sign table: split low, suction line warm, liquid line not cold as behind a restriction; low amps from memory',
+    },
+    {
+      arguments: {
+        ...clean,
+        return_temperature: 80,
+        return_wet_bulb: 67,
+        outdoor_temperature: 100,
+        supply_temperature: 63,
+        suction_line: 58,
+        liquid_line: 142,
+        condenser_air: 148,
+        amps: 12.5,
+        rated_amps: 10,
+      },
+      gives: [
+        ['rank', 'cause', 'confidence'],
+        [1, 'dirty condenser', 'likely'],
+      ],
+      source:
+        'HVAC&R Research 3(1) 1997, sign table: condenser air rise, liquid line and amps high, split low',
     },
     {
       arguments: {

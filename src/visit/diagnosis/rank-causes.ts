@@ -1,115 +1,70 @@
-import type { GateReadings } from '../gates.ts';
-import type { Deviation } from './deviation.ts';
+import type { Suspect } from './evidence.ts';
 import type { JudgedCause } from './fault-signs.ts';
-import { judgedCauses } from './fault-signs.ts';
-import { bearing, beliefs, discrimination } from './likelihood.ts';
 import type { ReadingSet } from './reading-set.ts';
-import type { Sign, Symptom } from './symptoms.ts';
-import { everySymptom, supersededBy, withoutGauges } from './symptoms.ts';
+import type { Weighed, WeighedCause } from './weigh-causes.ts';
 
-/** A cause, or two that the readings cannot tell apart, with what speaks for and against. */
+/** Shares of belief from which a cause is called so: three to one for, and three to seventeen. Own choice, no source. */
+const likelyFrom = 0.75;
+const possibleFrom = 0.15;
+/** A sound unit shares its readings with faults too slight to show, so belief in it stays lower than in a fault that shows. Own choice. */
+const soundLikelyFrom = 0.5;
+/**
+ * One sign alone makes nothing likely: without the reading that speaks most for a cause the others must still speak for it. Nothing left speaks
+ * neither way, but for the last digits of a sum.
+ */
+const leastRest = 1e-6;
+/** Air inside without a standing pressure that says so and without a circuit known to be opened takes this much. Own choice. */
+const airLikelyFrom = 0.9;
+/** Low charge and restriction starve the coil alike: below these odds they are not told apart. Own choice. */
+const toldApartFrom = 5;
+
+/** A cause, or two that the readings do not tell apart. */
 export interface RankedCause {
   readonly causes: readonly JudgedCause[];
-  /** Share of belief, 0 to 1. */
+  /** What stands for it in the calculation. */
+  readonly suspect: Suspect;
   readonly belief: number;
-  readonly inFavor: readonly Deviation[];
-  readonly against: readonly Deviation[];
-  /** Symptoms that would bear on this cause and have no sign yet. */
-  readonly open: readonly Symptom[];
-  /** The symptom that best tells this cause from its nearest rival; undefined when nothing is left to measure. */
-  readonly next: Symptom | undefined;
+  readonly word: 'likely' | 'possible' | 'unlikely';
 }
 
-/** Ranks the causes by what was found; the likeliest first. */
-export function rankCauses(found: readonly Deviation[], readings: ReadingSet): readonly RankedCause[] {
-  const signs = signsOf(found);
-  const superseded = supersededBy(readings);
-  const unknown = everySymptom.filter((symptom) => !signs.has(symptom) && !superseded.includes(symptom));
-  const shares = beliefs(signs);
-  const groups = groupsFor(signs, readings.gates)
-    .map((causes) => ({
-      causes,
-      belief: causes.reduce((sum, cause) => sum + (shares.get(cause) ?? 0), 0) / causes.length,
-    }))
-    .sort((one, other) => other.belief - one.belief);
-  const total = groups.reduce((sum, { belief }) => sum + belief, 0);
-  return groups.map(({ causes, belief }, index) => {
-    const rival = groups[index === 0 ? 1 : 0];
-    return {
-      causes,
-      belief: belief / total,
-      inFavor: found.filter((deviation) => bears(causes, deviation, 'for')),
-      against: found.filter((deviation) => bears(causes, deviation, 'against')),
-      open: unknown.filter((symptom) => wouldBear(causes, symptom)),
-      next: nextReading({ causes, belief }, rival, unknown),
-    };
-  });
+/** Every cause with its own belief and word, the likeliest first. */
+export function singleCauses(weighed: Weighed, set: ReadingSet): readonly RankedCause[] {
+  return weighed.causes.map((cause) => ({
+    causes: [cause.hypothesis],
+    suspect: cause,
+    belief: cause.belief,
+    word: wordOf(cause, weighed, set),
+  }));
 }
 
-function signsOf(found: readonly Deviation[]): ReadonlyMap<Symptom, Sign> {
-  const signs = new Map<Symptom, Sign>();
-  for (const { symptom, sign } of found) if (sign !== 'within doubt') signs.set(symptom, sign);
-  return signs;
+function wordOf(
+  { hypothesis, belief }: WeighedCause,
+  weighed: Weighed,
+  { standing, openedBefore }: ReadingSet,
+): RankedCause['word'] {
+  if (hypothesis === 'nothing wrong')
+    return belief >= soundLikelyFrom ? 'likely' : belief >= possibleFrom ? 'possible' : 'unlikely';
+  const airUnheard =
+    hypothesis === 'non-condensables' && standing !== 'non-condensables' && openedBefore !== true;
+  const severalSigns = weighed.withoutStrongest > leastRest;
+  if (belief >= (airUnheard ? airLikelyFrom : likelyFrom) && severalSigns) return 'likely';
+  return belief >= possibleFrom ? 'possible' : 'unlikely';
 }
 
-/** Low charge and restriction starve the coil alike: only the liquid side tells them apart. */
-function groupsFor(
-  signs: ReadonlyMap<Symptom, Sign>,
-  gates: GateReadings,
-): readonly (readonly JudgedCause[])[] {
-  const single = judgedCauses.filter((cause) => !(cause === 'ice' && gates.frost === 'none'));
-  if (signs.has('subcooling')) return single.map((cause) => [cause]);
-  const rest = single.filter((cause) => cause !== 'low charge' && cause !== 'restriction');
-  return [['low charge', 'restriction'], ...rest.map((cause): readonly JudgedCause[] => [cause])];
-}
-
-function bears(
-  causes: readonly JudgedCause[],
-  { symptom, sign }: Deviation,
-  how: 'for' | 'against',
-): boolean {
-  if (sign === 'within doubt') return false;
-  return causes.every((cause) => bearing(cause, symptom, sign) === how);
-}
-
-function wouldBear(causes: readonly JudgedCause[], symptom: Symptom): boolean {
-  return causes.some((cause) =>
-    (['+', '0', '-'] as const).some((sign) => bearing(cause, symptom, sign) === 'for'),
-  );
-}
-
-interface Group {
-  readonly causes: readonly JudgedCause[];
-  readonly belief: number;
-}
-
-/** A rival less than this share as likely is no rival: then a pair that stays together is told apart instead. */
-const rivalShare = 1 / 4;
-
-function nextReading(
-  group: Group,
-  rival: Group | undefined,
-  unknown: readonly Symptom[],
-): Symptom | undefined {
-  const [one, other] = group.causes;
-  const first = rival?.causes[0];
-  const isRival = rival !== undefined && rival.belief >= rivalShare * group.belief;
-  const pair: readonly [JudgedCause | undefined, JudgedCause | undefined] =
-    other !== undefined && !isRival ? [one, other] : [one, first];
-  if (pair[0] === undefined || pair[1] === undefined) return undefined;
-  return bestBetween(pair[0], pair[1], unknown);
-}
-
-/** Readings that need no hole in the circuit win unless a gauge reading tells clearly more. */
-const gaugeHandicap = 0.8;
-const leastWorth = 0.2;
-
-function bestBetween(one: JudgedCause, other: JudgedCause, unknown: readonly Symptom[]): Symptom | undefined {
-  let best: { readonly symptom: Symptom; readonly worth: number } | undefined;
-  for (const symptom of unknown) {
-    const handicap = withoutGauges.includes(symptom) ? 1 : gaugeHandicap;
-    const worth = discrimination(symptom, one, other) * handicap;
-    if (worth >= leastWorth && worth > (best?.worth ?? 0)) best = { symptom, worth };
-  }
-  return best?.symptom;
+/**
+ * For the lines that people read: a starved coil is one line while its two causes are not told apart, and then it may be
+ * likely where neither of them is.
+ */
+export function groupedCauses(weighed: Weighed, set: ReadingSet): readonly RankedCause[] {
+  const single = singleCauses(weighed, set);
+  const starved = single.filter(({ causes: [name] }) => name === 'low charge' || name === 'restriction');
+  const [more, less] = starved;
+  if (more === undefined || less === undefined) return single;
+  const belief = more.belief + less.belief;
+  const together =
+    belief >= likelyFrom && more.word !== 'likely' && more.belief < toldApartFrom * less.belief;
+  if (!together) return single;
+  const word = weighed.withoutStrongest > leastRest ? 'likely' : 'possible';
+  const group: RankedCause = { causes: ['low charge', 'restriction'], suspect: more.suspect, belief, word };
+  return [group, ...single.filter((cause) => !starved.includes(cause))];
 }

@@ -34,7 +34,9 @@ function refuseImpossible({ returnTemperatureK, returnWetBulbK, suctionPa, liqui
 
 /** Weather and settling time are no causes: they only forbid the answer. */
 export function refuseClosed(gates: readonly Gate[]): void {
-  const closed = gates.find(({ state }) => state === 'closed');
+  const closed = gates.find(
+    ({ name, state }) => state === 'closed' && (name === 'outdoor temperature' || name === 'settling'),
+  );
   if (!closed) return;
   const cold = closed.name === 'outdoor temperature';
   throw new CalcError(

@@ -1,4 +1,4 @@
-// Written by src/visit/diagnosis/tools/derive.ts (`npm run derive:faults`); do not edit. Source: regression.
+// Written by src/visit/diagnosis/tools/derive.ts (`npm run fit`); do not edit. Source: regression.
 import type { ResponseTable } from './response-form.ts';
 
 /** Fitted to simulated units; see tests/visit/simulated/README.md. */

@@ -1,13 +1,20 @@
 import type { Phrase } from '../../phrase.ts';
 import { phrase } from '../../phrase.ts';
 import type { Gate, GateReadings } from '../gates.ts';
-import type { CauseLine } from './cause-line.ts';
+import type { JudgedCause } from './fault-signs.ts';
+
+/** A fault that was seen at a gate, with what was seen and what to do about it. */
+export interface SeenCause {
+  readonly cause: JudgedCause | 'supply fault';
+  readonly evidence: Phrase;
+  readonly next: Phrase;
+}
 
 type Part = 'filter' | 'indoorCoil' | 'outdoorCoil' | 'vents' | 'fan';
 
 /** Faults that were seen at the gates, in the order they are worked off. */
-export function seenCauses(gates: readonly Gate[], readings: GateReadings): readonly CauseLine[] {
-  const lines: { cause: string; evidence: Phrase; next: Phrase }[] = [];
+export function seenCauses(gates: readonly Gate[], readings: GateReadings): readonly SeenCause[] {
+  const lines: SeenCause[] = [];
   const closed = (name: Gate['name']): Gate | undefined =>
     gates.find((gate) => gate.name === name && gate.state === 'closed');
   const supply = closed('supply');
@@ -17,7 +24,8 @@ export function seenCauses(gates: readonly Gate[], readings: GateReadings): read
       evidence: supply.finding,
       next: phrase`volts at the source, idle and running`,
     });
-  const frost = closed('frost');
+  // Frost at the inlet alone is a starved coil: evidence among the readings, no ice that hides them.
+  const frost = readings.frost === 'inlet only' ? undefined : closed('frost');
   if (frost)
     lines.push({
       cause: 'ice',
@@ -46,13 +54,5 @@ export function seenCauses(gates: readonly Gate[], readings: GateReadings): read
       next: phrase`clean, settle 15 min, read again`,
     });
   }
-  return lines.map(({ cause, evidence, next }, index) => ({
-    rank: index + 1,
-    cause,
-    confidence: 'seen',
-    inFavor: evidence,
-    against: [],
-    notMeasured: [],
-    next,
-  }));
+  return lines;
 }

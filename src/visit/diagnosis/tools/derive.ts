@@ -1,7 +1,7 @@
 /**
  * Derives src/visit/diagnosis/response-table.ts from the readings of simulated units.
- *   npm run derive:faults               rebuilds the table
- *   npm run derive:faults -- --check    writes nothing; fails when it is stale
+ *   npm run fit               rebuilds the table
+ *   npm run fit -- --check    writes nothing; fails when it is stale
  */
 import { readFile, writeFile } from 'node:fs/promises';
 import { deriveResponses } from './derive-responses.ts';
@@ -16,6 +16,6 @@ if (!process.argv.includes('--check')) {
   await writeFile(file, text);
   console.log('derived the responses of faults');
 } else if (current !== text) {
-  console.error('Stale, run `npm run derive:faults`: src/visit/diagnosis/response-table.ts');
+  console.error('Stale, run `npm run fit`: src/visit/diagnosis/response-table.ts');
   process.exitCode = 1;
 } else console.log('The responses of faults are fresh.');

@@ -2,7 +2,7 @@ import { format, resolveConfig } from 'prettier';
 import type { ResponseTable } from '../response-form.ts';
 
 const header =
-  '// Written by src/visit/diagnosis/tools/derive.ts (`npm run derive:faults`); do not edit. Source: regression.\n';
+  '// Written by src/visit/diagnosis/tools/derive.ts (`npm run fit`); do not edit. Source: regression.\n';
 
 /** The table as a module, formatted as the rest of the source. */
 export async function tableText(table: ResponseTable, file: URL): Promise<string> {
