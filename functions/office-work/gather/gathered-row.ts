@@ -11,12 +11,23 @@ export interface Place {
 }
 
 export interface GatheredRow {
-  readonly place: Place;
+  /** Moves with the version of a set that counts. */
+  place: Place;
   /** SI, by field name. Gaps of a register are filled from its other copies. */
   values: RecordRow;
   /** Cells that could not be read; what stands in them is not in `values`. */
   readonly unreadable: readonly Finding[];
   readonly from: RecordSheet;
+  /** What stands in the cells that could not be read, by field. */
+  readonly written?: Readonly<Record<string, string>> | undefined;
+  /** Cells under headings that mean no field, as text. */
+  extras?: string | undefined;
+  /** Of all that its cells say, to know it again. */
+  print?: string | undefined;
+  /** Row of the fleet workbook in which it stands already, from 1. */
+  readonly at?: number | undefined;
+  /** Fields that were changed since it was written there. */
+  readonly changed?: Set<string> | undefined;
 }
 
 /** "north.xlsx, Readings row 12". */

@@ -6,4 +6,8 @@ export interface SheetValues {
   readonly rows: readonly (readonly CellInput[] | undefined)[];
   /** Days to add to serial numbers of dates. */
   readonly dayShift?: number;
+  /** Numbers of the rows in the file they were read from first, where they were set aside since. */
+  readonly rowNumbers?: readonly (number | undefined)[];
+  /** What the rows are known again by, where they were set aside. */
+  readonly prints?: readonly (string | undefined)[];
 }

@@ -18,7 +18,7 @@ export const identity: readonly Field[] = [
   visit.text('unit_id', 'Unit', { required: true, help: 'As in the unit register.', aliases: ['unit no'] }),
   visit.dateTime('date_time', 'Date and time', {
     required: true,
-    aliases: ['date', 'when'],
+    aliases: ['date', 'when', 'visit date', 'date of visit', 'service date'],
     help: 'Local time of the readings.',
   }),
   visit.text('technician_id', 'Technician', { required: true, help: 'As in the staff list.' }),
