@@ -8,6 +8,8 @@ export const sheetNames = {
   cautions: 'Cautions',
   corrections: 'To correct',
   conflicts: 'Conflicts',
+  settled: 'Settled',
+  aside: 'Set aside',
   register: 'Register',
   cylinderList: 'Cylinder list',
   movements: 'Movements',

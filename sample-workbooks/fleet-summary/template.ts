@@ -4,12 +4,14 @@ import { cylinderNames, cylindersSheet } from './sheets/cylinders.ts';
 import { figureNames, figuresSheet } from './sheets/figures.ts';
 import { ledgerSheet, ledgerWhole } from './sheets/ledger.ts';
 import {
+  asideSheet,
   conflictsSheet,
   correctionsSheet,
   cylinderListSheet,
   listNames,
   movementsSheet,
   registerSheet,
+  settledSheet,
 } from './sheets/lists.ts';
 import { overviewSheet } from './sheets/overview.ts';
 import { ruleNames, rulesSheet } from './sheets/rules.ts';
@@ -41,6 +43,8 @@ export const fleetTemplate: WorkbookRecipe = {
     rulesSheet,
     cautionsSheet,
     correctionsSheet,
+    settledSheet,
+    asideSheet,
     conflictsSheet,
     registerSheet,
     cylinderListSheet,

@@ -12,10 +12,14 @@ import { cellOf } from './cell-of.ts';
 import { cellValueOf } from './cell-value-of.ts';
 import type { FillValue, TemplateFill } from '../fill/template-fill.ts';
 import type { GatheredRow } from './gathered-row.ts';
-import type { Conflict, Gathering } from './gathering.ts';
+import { wholeRow } from '../fleet/aside-text.ts';
+import type { Conflict } from './gathering.ts';
+import type { AsideRow } from './settle/fleet-gathering.ts';
+import type { SettledRow } from './settle/ruling.ts';
+import { momentText } from './settle/words.ts';
 import type { Judge } from './judge.ts';
 
-type FillRow = Record<string, FillValue>;
+export type FillRow = Record<string, FillValue>;
 
 export interface FleetFillOptions {
   readonly units: UnitSystem;
@@ -28,14 +32,31 @@ export interface FleetFillOptions {
   readonly gasPrice?: number | undefined;
   /** The name of a file as the sheets show it. */
   readonly fileName: (file: string) => string;
+  /** Findings of an earlier gathering, which know the cells of the files: by their words and the set they are about. */
+  readonly foundBefore?: ReadonlyMap<string, { readonly cells: string; readonly file: string }> | undefined;
+}
+
+/** What a finding is about, to know it again. */
+export function findingKey(line: FillRow): string {
+  return ['Answer', 'Unit', 'Visit', 'Set', 'What']
+    .map((heading) => String(line[heading] ?? ''))
+    .join('\u0001');
 }
 
 /** Series of gases that the overview has room for; the last one stands for all others. */
 const gasSeries = 8;
 const firstGasColumn = 'D'.charCodeAt(0);
 
+/** What was gathered, with what was set aside and what is asked where somebody settles such things. */
+export interface Gathered {
+  readonly rows: (table: RecordTable) => readonly GatheredRow[];
+  readonly conflicts: readonly Conflict[];
+  readonly aside?: readonly AsideRow[];
+  readonly questions?: readonly SettledRow[];
+}
+
 /** Everything gathered, as the fleet template takes it. */
-export function fleetFill(gathering: Gathering, options: FleetFillOptions): TemplateFill {
+export function fleetFill(gathering: Gathered, options: FleetFillOptions): TemplateFill {
   const ledger = [...gathering.rows(visitLog)].sort(inOrderOfTime);
   const register = [...gathering.rows(unitRegister)].sort(byText('unit_id'));
   const cylinders = gathering.rows(cylinderRegister);
@@ -53,19 +74,14 @@ export function fleetFill(gathering: Gathering, options: FleetFillOptions): Temp
     tables: [
       {
         name: 'Ledger',
-        rows: ledger.map((row) => ({
-          ...recordCells(visitLog, row, options.units),
-          Verdict: row.values['verdict'],
-          Mark: inConflict.has(row) ? 'conflict' : undefined,
-          File: options.fileName(row.place.file),
-          Sheet: row.place.sheet,
-          Row: row.place.row,
-        })),
+        rows: ledger.map((row) => ledgerCells(row, inConflict.has(row), options)),
       },
       { name: 'Register', rows: plain(unitRegister, register) },
       { name: 'CylinderList', rows: withUnlisted(cylinderRows, ledger) },
       { name: 'Movements', rows: plain(cylinderMovements, gathering.rows(cylinderMovements)) },
       { name: 'Corrections', rows: toCorrect, heights: toCorrect.map(correctionHeight) },
+      { name: 'Settled', rows: (gathering.questions ?? []).map(settledCells) },
+      { name: 'SetAside', rows: (gathering.aside ?? []).map((entry) => asideCells(entry, options)) },
       { name: 'Conflicts', rows: gathering.conflicts.flatMap((conflict) => conflictRows(conflict, options)) },
       { name: 'GasFigures', rows: gases.map((Gas) => ({ Gas })) },
       { name: 'TechnicianFigures', rows: people.map((Technician) => ({ Technician })) },
@@ -88,7 +104,47 @@ export function fleetFill(gathering: Gathering, options: FleetFillOptions): Temp
   };
 }
 
-function recordCells(table: RecordTable, { values }: GatheredRow, units: UnitSystem): FillRow {
+/** A set as the ledger has it, with where it came from. */
+export function ledgerCells(row: GatheredRow, isInConflict: boolean, options: FleetFillOptions): FillRow {
+  return {
+    ...recordCells(visitLog, row, options.units),
+    Verdict: row.values['verdict'],
+    Mark: isInConflict ? 'conflict' : undefined,
+    File: options.fileName(row.place.file),
+    Sheet: row.place.sheet,
+    Row: row.place.row,
+    'Not read': row.extras,
+    Print: row.print,
+  };
+}
+
+export function settledCells({ kind, written, file, suggested, why, ruling }: SettledRow): FillRow {
+  return { Kind: kind, 'As written': written, File: file, Suggested: suggested, Why: why, Ruling: ruling };
+}
+
+export function asideCells({ row, why, state }: AsideRow, { units, fileName }: FleetFillOptions): FillRow {
+  const { values, written = {}, place } = row;
+  const moment = values['date_time'];
+  const added = visitLog.fields.find(({ name }) => name === 'added');
+  const mass = added === undefined ? undefined : cellValueOf(added, values, units);
+  return {
+    State: state,
+    Why: why,
+    Ounces: mass,
+    'Unit as written': values['unit_id'] ?? written['unit_id'],
+    'Visit as written': values['visit_id'] ?? written['visit_id'],
+    'Set as written': values['set_no'] ?? written['set_no'],
+    'Date as written': typeof moment === 'number' ? momentText(moment) : written['date_time'],
+    'Added as written': mass === undefined ? written['added'] : String(mass),
+    File: fileName(place.file),
+    Sheet: place.sheet,
+    Row: place.row,
+    'All of it': wholeRow(row, units),
+    Print: row.print,
+  };
+}
+
+export function recordCells(table: RecordTable, { values }: GatheredRow, units: UnitSystem): FillRow {
   const cells: FillRow = {};
   for (const field of table.fields) {
     if (field.origin === 'input') cells[field.heading] = cellValueOf(field, values, units);
@@ -120,7 +176,7 @@ function inOrderOfTime(one: GatheredRow, other: GatheredRow): number {
 }
 
 /** The words of a field, the weightiest first: by the sum of another field, or by the number of rows. */
-function countedBy(rows: readonly GatheredRow[], name: string, weight?: string): string[] {
+export function countedBy(rows: readonly GatheredRow[], name: string, weight?: string): string[] {
   const sums = new Map<string, number>();
   for (const row of rows) {
     const word = text(row, name);
@@ -134,7 +190,7 @@ function distinct(rows: readonly GatheredRow[], name: string): number {
 }
 
 /** Cylinders that only the ledger knows are listed too, so that their account shows up as open. */
-function withUnlisted(listed: readonly FillRow[], ledger: readonly GatheredRow[]): FillRow[] {
+export function withUnlisted(listed: readonly FillRow[], ledger: readonly GatheredRow[]): FillRow[] {
   const known = new Set(listed.map((row) => foldHeading(String(row['Cylinder'] ?? ''))));
   const more = new Map<string, FillRow>();
   for (const row of ledger) {
@@ -151,7 +207,7 @@ const words: Readonly<Record<Severity, string>> = { reject: 'Reject', missing: '
 const worstFirst: readonly Severity[] = ['reject', 'missing', 'warn'];
 
 /** One line for each row and kind of finding. */
-function corrections(rows: readonly GatheredRow[], options: FleetFillOptions): FillRow[] {
+export function corrections(rows: readonly GatheredRow[], options: FleetFillOptions): FillRow[] {
   const found = rows.flatMap((row) => {
     const findings = options.judge.findings(row);
     return worstFirst.flatMap((severity) => {
@@ -168,11 +224,11 @@ function correction(
   row: GatheredRow,
   severity: Severity,
   findings: readonly Finding[],
-  { units, fileName }: FleetFillOptions,
+  { units, fileName, foundBefore }: FleetFillOptions,
 ): FillRow {
   const atmospherePa = 101_325;
   const values = row.values;
-  return {
+  const line = {
     Answer: words[severity],
     Unit: values['unit_id'],
     Visit: values['visit_id'],
@@ -183,8 +239,10 @@ function correction(
         ? `Blank: ${findings.map(({ field }) => headingOf(row, field)).join(', ')}`
         : findings.map(({ message }) => renderPhrase(message, { units, atmospherePa })).join('; '),
     Cells: [...new Set(findings.map(({ field }) => cellOf(row, field)))].join(', '),
-    File: fileName(row.place.file),
+    File: row.at === undefined ? fileName(row.place.file) : '',
   };
+  const before = row.at === undefined ? undefined : foundBefore?.get(findingKey(line));
+  return before === undefined ? line : { ...line, Cells: before.cells, File: before.file };
 }
 
 function headingOf({ from }: GatheredRow, name: string): string {
@@ -196,12 +254,12 @@ const wordsWide = 84;
 const cellsWide = 28;
 const linePoints = 12.5;
 
-function correctionHeight({ What, Cells }: FillRow): number {
+export function correctionHeight({ What, Cells }: FillRow): number {
   const lines = (value: FillValue, wide: number): number => Math.ceil(String(value ?? '').length / wide);
   return 3 + linePoints * Math.max(1, lines(What, wordsWide), lines(Cells, cellsWide));
 }
 
-function conflictRows({ table, kept, other, fields }: Conflict, options: FleetFillOptions): FillRow[] {
+export function conflictRows({ table, kept, other, fields }: Conflict, options: FleetFillOptions): FillRow[] {
   return [kept, other].map((row) => ({
     Counts: row === kept ? 'yes' : 'no',
     Record: table.name,

@@ -59,15 +59,16 @@ export class Gathering {
 }
 
 /** Key fields as people vary them: "W-12" and " w-12 " are one unit. A row whose key has a gap is known by all it says. */
-function keyOf(table: RecordTable, { values, unreadable }: GatheredRow): string {
+export function keyOf(
+  table: RecordTable,
+  { values, unreadable }: Pick<GatheredRow, 'values' | 'unreadable'>,
+  fold = foldHeading,
+): string {
   const parts = table.key.map((name) => values[name]);
+  const keyPart = (value: FieldValue): string => (typeof value === 'string' ? fold(value) : String(value));
   if (parts.every((part) => part !== undefined)) return parts.map(keyPart).join('\u0001');
   const everything = table.fields.filter(isTyped).map(({ name }) => keyPart(values[name] ?? ''));
   return ['\u0002', ...everything, ...unreadable.map(({ field }) => field)].join('\u0001');
-}
-
-function keyPart(value: FieldValue): string {
-  return typeof value === 'string' ? foldHeading(value) : String(value);
 }
 
 function isTyped({ origin }: Field): boolean {
@@ -75,7 +76,7 @@ function isTyped({ origin }: Field): boolean {
 }
 
 /** Registers are copied and filled in here and there: where one copy has a gap, the other's word stands. */
-function completes(kept: GatheredRow, other: GatheredRow): boolean {
+export function completes(kept: GatheredRow, other: GatheredRow): boolean {
   const fields = differing(kept, other);
   const clash = fields.some(
     ({ name }) => kept.values[name] !== undefined && other.values[name] !== undefined,
@@ -90,7 +91,7 @@ function definedOf(values: RecordRow): RecordRow {
 }
 
 /** Typed fields in which two rows differ. */
-function differing(one: GatheredRow, other: GatheredRow): Field[] {
+export function differing(one: GatheredRow, other: GatheredRow): Field[] {
   const unread = new Set([...one.unreadable, ...other.unreadable].map(({ field }) => field));
   return one.from.table.fields.filter(
     (field) =>
@@ -105,7 +106,7 @@ function unreadableText({ unreadable }: GatheredRow, field: Field): string {
   return finding === undefined ? '' : finding.message.map(String).join('');
 }
 
-function same(field: Field, one: FieldValue | undefined, other: FieldValue | undefined): boolean {
+export function same(field: Field, one: FieldValue | undefined, other: FieldValue | undefined): boolean {
   if (typeof one === 'number' && typeof other === 'number') {
     if (field.kind !== 'number') return Math.abs(one - other) <= sameMomentDays;
     return Math.abs(one - other) <= sameWithin * Math.max(1e-3, Math.abs(one), Math.abs(other));

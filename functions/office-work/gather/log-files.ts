@@ -14,9 +14,12 @@ export interface FoundFiles {
 
 /**
  * The logs that are named, and those in the folders that are named, each once and in one order whatever the order of the disk.
- * `output` is what an earlier run wrote into one of the folders: it is no log.
+ * `outputs` are what earlier runs wrote into one of the folders: they are no logs.
  */
-export async function findLogFiles(paths: readonly string[], output?: string): Promise<FoundFiles> {
+export async function findLogFiles(
+  paths: readonly string[],
+  outputs: readonly string[] = [],
+): Promise<FoundFiles> {
   const files: string[] = [];
   const problems: { file: string; reason: string }[] = [];
   for (const path of paths) {
@@ -31,13 +34,13 @@ export async function findLogFiles(paths: readonly string[], output?: string): P
       problems.push({ file: path, reason: reasonOf(path, problem) });
     }
   }
-  return { files: await distinct([...files].sort(byName), output), problems };
+  return { files: await distinct([...files].sort(byName), outputs), problems };
 }
 
 /** Files without those that are another one by another way. */
-async function distinct(files: readonly string[], output: string | undefined): Promise<string[]> {
+async function distinct(files: readonly string[], outputs: readonly string[]): Promise<string[]> {
   const seen = new Set<string>();
-  if (output !== undefined) seen.add(await placeOf(output));
+  for (const output of outputs) seen.add(await placeOf(output));
   const kept: string[] = [];
   for (const file of files) {
     const place = await placeOf(file);

@@ -55,7 +55,7 @@ const verdict: ColumnRecipe = {
 const { laidOut, recipe, whole } = recordSheet({
   sheet: sheetNames.ledger,
   title: 'Ledger',
-  line: 'Every set of readings of every technician, once each, oldest first. Amber: asked for and blank. Zero is an answer, blank is none.',
+  line: 'Every set of readings of every technician, once each, in the order they were gathered. Amber: asked for and blank. Zero is an answer, blank is none.',
   table: 'Ledger',
   record: visitLog,
   tabColour: '8A6D1B',
@@ -76,6 +76,19 @@ const { laidOut, recipe, whole } = recordSheet({
         { heading: 'File', width: 30, origin: 'input' },
         { heading: 'Sheet', width: 12, origin: 'input' },
         { heading: 'Row', width: 7, origin: 'input', look: { align: 'center' } },
+        {
+          heading: 'Not read',
+          width: 30,
+          origin: 'input',
+          note: 'What stood under headings that mean no field. Say on the sheet Settled what a heading means, and gather again.',
+        },
+        {
+          heading: 'Print',
+          width: 13,
+          origin: 'input',
+          look: { size: 8, ink: '8A949C' },
+          note: 'By which gather knows the row when its file comes again. Leave it alone.',
+        },
       ],
     },
   ],

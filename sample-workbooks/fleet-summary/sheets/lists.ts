@@ -1,8 +1,9 @@
 import { cylinderMovements, cylinderRegister, unitRegister } from '../../../src/records/index.ts';
-import { bandLooks, looks } from '../../writing/palette.ts';
+import { bandLooks, colours, looks } from '../../writing/palette.ts';
 import type { SheetRecipe } from '../../writing/recipe.ts';
 import type { Look } from '../../writing/recipe.ts';
 import type { ColumnRecipe } from '../../writing/table.ts';
+import { unitCell } from '../../writing/record-column.ts';
 import { layOutTable } from '../../writing/table.ts';
 import { verdictRules } from '../../visit-log/verdict-rules.ts';
 import { titled } from '../../writing/title-block.ts';
@@ -108,6 +109,72 @@ export const correctionsSheet = plainSheet({
     text('File', 32),
   ],
 });
+
+export const settledSheet: SheetRecipe = (() => {
+  const sheet = plainSheet({
+    sheet: sheetNames.settled,
+    title: 'Settled',
+    line: 'What only the office can decide. Type into Ruling: yes (as suggested), no, or the word that is meant; gather applies it from then on. Rows of your own are fine: "renamed unit", the old id, and the new one as ruling.',
+    table: 'Settled',
+    columns: [
+      short('Kind', 14),
+      text('As written', 34),
+      text('File', 30),
+      text('Suggested', 18),
+      text('Why', 70),
+      text('Ruling', 20, { fill: colours.inputFill, bold: true }),
+    ],
+  });
+  return {
+    ...sheet,
+    rules: [
+      {
+        range: `F${headingRow + 1}`,
+        when: `AND($A${headingRow + 1}<>"",F${headingRow + 1}="")`,
+        look: looks.care,
+      },
+    ],
+  };
+})();
+
+export const asideSheet: SheetRecipe = (() => {
+  const sheet = plainSheet({
+    sheet: sheetNames.aside,
+    title: 'Set aside',
+    line: 'Rows that are in no sum, each with its reason. open: type what is right over it here, or rule on the sheet Settled, and gather again. twice: it counts once already. no set: a line that adds up others.',
+    table: 'SetAside',
+    columns: [
+      short('State', 9),
+      text('Why', 52),
+      {
+        heading: 'Ounces',
+        unit: unitCell('mass'),
+        width: 9,
+        origin: 'input',
+        look: { align: 'right', format: '0.0' },
+      },
+      text('Unit as written', 14),
+      text('Visit as written', 12),
+      short('Set as written', 8),
+      text('Date as written', 18),
+      text('Added as written', 10),
+      text('File', 30),
+      text('Sheet', 12),
+      short('Row', 7),
+      text('All of it', 60, { size: 8, wrap: false }),
+      text('Print', 13, { size: 8, ink: '8A949C' }),
+    ],
+  });
+  const first = `A${headingRow + 1}`;
+  return {
+    ...sheet,
+    heights: { ...sheet.heights, 4: 14, 5: 30 },
+    rules: [
+      { range: first, when: `${first}="open"`, look: looks.stop },
+      { range: first, when: `${first}="twice"`, look: looks.care },
+    ],
+  };
+})();
 
 export const conflictsSheet = plainSheet({
   sheet: sheetNames.conflicts,

@@ -10,6 +10,12 @@ const gasColours = ['22384D', 'C77D1E', '6FA8D6', 'E9C46A', '3F6484', '8A6D1B', 
 const asOf =
   'IF(fleet_as_of="","",YEAR(fleet_as_of)&"-"&RIGHT("0"&MONTH(fleet_as_of),2)&"-"&RIGHT("0"&DAY(fleet_as_of),2))';
 const mass = 'IF(log_units="SI"," g"," oz")';
+/** What is in no sum, or that everything is; open questions beside it. */
+const notCounted =
+  `IF(COUNTIFS(SetAside[State],"open")=0,"Every set of readings that was gathered counts",` +
+  `TEXT(SUMIFS(SetAside[Ounces],SetAside[State],"open"),"0.0")&${mass}&" in "&COUNTIFS(SetAside[State],"open")&" sets do not count: see Set aside")` +
+  `&IF(COUNTIFS(SetAside[State],"twice")=0,"",". "&COUNTIFS(SetAside[State],"twice")&" sets are there twice and count once")` +
+  `&IF(SUMPRODUCT((Settled[Kind]<>"")*(Settled[Ruling]=""))=0,".",". "&SUMPRODUCT((Settled[Kind]<>"")*(Settled[Ruling]=""))&" questions wait on the sheet Settled.")`;
 const year = 'Ledger[Date and time],">="&fleet_from';
 
 interface Tile {
@@ -136,15 +142,24 @@ interface ListColumn {
   readonly columns: string;
   readonly heading: string;
   readonly from: string;
+  /** What stands in the row of a unit; the column of the fleet summary when absent. */
+  readonly value?: (row: string) => string;
   readonly look: Look;
 }
 
 const list: readonly ListColumn[] = [
   { columns: 'B', heading: 'Unit', from: 'unit', look: { align: 'center', bold: true } },
-  { columns: 'C:E', heading: 'Site', from: 'site', look: { align: 'left', indent: 1 } },
-  { columns: 'F', heading: 'Gas', from: 'gas', look: { align: 'center' } },
-  { columns: 'G', heading: 'Loss a year', from: 'loss', look: { align: 'right', format: '0.0' } },
-  { columns: 'H', heading: 'Share a year, %', from: 'rate', look: { align: 'right', format: '0' } },
+  { columns: 'C:D', heading: 'Site', from: 'site', look: { align: 'left', indent: 1 } },
+  { columns: 'E', heading: 'Gas', from: 'gas', look: { align: 'center' } },
+  { columns: 'F', heading: 'Loss a year', from: 'loss', look: { align: 'right', format: '0.0', bold: true } },
+  {
+    columns: 'G',
+    heading: 'between',
+    from: 'low',
+    value: (row) => `TEXT(INDEX(fleet_low,${row}),"0.0")&" and "&TEXT(INDEX(fleet_high,${row}),"0.0")`,
+    look: { align: 'center', size: 8 },
+  },
+  { columns: 'H', heading: 'Share a year, %', from: 'share', look: { align: 'right', format: '0' } },
   { columns: 'I', heading: 'Trend', from: 'trend', look: { align: 'center' } },
   { columns: 'J', heading: 'Confidence', from: 'confidence', look: { align: 'center' } },
   { columns: 'K', heading: 'Next due', from: 'due', look: { align: 'center', format: 'yyyy-mm-dd' } },
@@ -173,10 +188,10 @@ function worstTable(): CellRecipe[] {
       look: looks.heading,
     })),
     ...Array.from({ length: worstPlaces }, (_, index) =>
-      list.map(({ columns, from, look }): CellRecipe => ({
+      list.map(({ columns, from, value, look }): CellRecipe => ({
         ...span(columns, tableRow + 2 + index),
         content: formula(
-          `IF(INDEX(worst_row,${index + 1})="","",INDEX(fleet_${from},INDEX(worst_row,${index + 1})))`,
+          `IF(INDEX(worst_row,${index + 1})="","",${(value ?? ((row) => `INDEX(fleet_${from},${row})`))(`INDEX(worst_row,${index + 1})`)})`,
         ),
         look: { ...rowLook, ...look },
       })),
@@ -195,7 +210,7 @@ export const overviewSheet: SheetRecipe = {
   heights: {
     1: 28,
     2: 16,
-    3: 8,
+    3: 18,
     4: 16,
     5: 32,
     6: 8,
@@ -221,6 +236,12 @@ export const overviewSheet: SheetRecipe = {
       ),
       look: looks.subtitle,
     },
+    {
+      at: 'B3',
+      through: 'M3',
+      content: formula(notCounted),
+      look: { ...looks.stop, size: 10, align: 'left', indent: 1 },
+    },
     ...tiles.flatMap(({ columns: [from, to], label, value, format }): CellRecipe[] => [
       { at: `${from}4`, through: `${to}4`, content: label, look: { ...tileLabel } },
       { at: `${from}5`, through: `${to}5`, content: formula(value), look: { ...tileValue, format } },
@@ -242,6 +263,7 @@ export const overviewSheet: SheetRecipe = {
   ],
   charts,
   rules: [
+    { range: 'B3:M3', when: 'COUNTIFS(SetAside[State],"open")=0', look: looks.good },
     { range: `I${tableRow + 2}:I${lastRow}`, when: `I${tableRow + 2}="Growing"`, look: looks.stop },
     {
       range: `K${tableRow + 2}:K${lastRow}`,

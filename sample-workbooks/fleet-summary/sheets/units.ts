@@ -48,6 +48,10 @@ const columns: readonly SummaryColumn[] = [
   figure('taps', 7, 'count'),
   figure('complete', 12.5, 'percent'),
   figure('cost', 10, 'money'),
+  figure('low', 9.5, 'massRate'),
+  figure('high', 9.5, 'massRate'),
+  figure('share', 9.5, 'percentPerYear'),
+  text('about', 60, { size: 8 }),
 ];
 
 const top = 5;
@@ -75,6 +79,7 @@ const summary =
 
 const bodyLook: Look = { size: 9, line: { colour: colours.faintLine, sides: 'bottom' } };
 const loss = `${column('loss')}${body}`;
+const status = `${column('status')}${body}`;
 
 const cells: CellRecipe[] = [
   ...titled(
@@ -99,8 +104,10 @@ const cells: CellRecipe[] = [
   { at: `${rank}${top}`, content: 'Order', look: { size: 8, ink: colours.quiet, align: 'center' } },
   {
     at: `${rank}${body}`,
-    // Units that lose the same get places of their own.
-    content: formula(`IF(ISNUMBER(${loss}),${loss}-ROW()/1000000000,"")`),
+    // Units that lose the same get places of their own; one that nobody cares for any more gets none.
+    content: formula(
+      `IF(AND(ISNUMBER(${loss}),${status}&""<>"scrapped",${status}&""<>"retired"),${loss}-ROW()/1000000000,"")`,
+    ),
     look: { size: 8, ink: colours.quiet, format: '0.00' },
   },
 ];

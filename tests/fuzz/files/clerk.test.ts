@@ -86,7 +86,7 @@ describe('an output that is an input', () => {
   it('is no log when it lies in the folder of the logs', async () => {
     const { at, log: file } = place();
     copyFileSync(log, join(at, 'fleet.xlsx'));
-    const { files } = await findLogFiles([at], join(at, 'fleet.xlsx'));
+    const { files } = await findLogFiles([at], [join(at, 'fleet.xlsx')]);
     expect(files).toEqual([file]);
   });
 });

@@ -1,13 +1,7 @@
-import { unitRegister } from '../../../../src/records/index.ts';
 import { dayOfDate } from '../../../runtime/dates.ts';
-import { unitSystem } from '../../../runtime/unit-system.ts';
-import { fillTemplate } from '../../../office-work/fill/fill-template.ts';
-import { fleetFill } from '../../../office-work/gather/fleet-fill.ts';
-import { gatherContents } from '../../../office-work/gather/gather-contents.ts';
-import { gatheredText } from '../../../office-work/gather/gathered-text.ts';
-import { Judge } from '../../../office-work/gather/judge.ts';
+import { gatherFleet } from '../../../office-work/fleet/gather-fleet.ts';
+import { besideWords, changeWords, notCountedWords } from '../../../office-work/fleet/gathered-words.ts';
 import { quoteFor } from '../../../office-work/quote/quote.ts';
-import { FileError } from '../../../workbook/file/file-error.ts';
 import type { MadeWorkbook, NamedFile } from '../protocol.ts';
 
 type UnitsWord = 'US' | 'SI';
@@ -25,31 +19,33 @@ export async function fleetOf(
   // Two files of one name stay two.
   const contents = new Map(logs.map(({ name, bytes }, index) => [`${index + 1}/${name}`, bytes]));
   const shownName = (file: string): string => file.replace(/^\d+\//, '');
-  const units = unitSystem(unitsWord);
-  const gathered = await gatherContents(
-    [...contents.keys()],
-    (file) => Promise.resolve(contents.get(file) ?? new Uint8Array()),
-    units,
-  );
-  const left = gathered.broken.map(({ file, reason }) => `${shownName(file)}: ${reason}`);
-  if (gathered.filesRead === 0) {
-    throw new FileError('not-a-workbook', `no log could be read: ${left.join('; ')}`);
-  }
-  const { gathering } = gathered;
-  const text = gatheredText(gathered, left.length);
-  const fill = fleetFill(gathering, {
-    units,
+  const {
+    bytes,
+    gathering,
+    logs: read,
+    isNew,
+  } = await gatherFleet({
+    files: [...contents.keys()],
+    contents: (file) => Promise.resolve(contents.get(file) ?? new Uint8Array()),
+    template,
     unitsWord,
-    judge: new Judge(gathering.rows(unitRegister), new Date()),
-    gathered: text,
+    plainWord: unitsWord,
     fileName: shownName,
+    now: new Date(),
+    worksOut: false,
   });
-  const remarks = gathered.remarks.map(({ file, remark }) => `${shownName(file)}: ${remark}`);
+  const left = read.broken.map(({ file, reason }) => `${shownName(file)}: ${reason}; left out`);
+  const remarks = read.remarks.map(({ file, remark }) => `${shownName(file)}: ${remark}`);
   return {
     name: 'fleet.xlsx',
-    bytes: fillTemplate(template, fill),
-    words: `Gathered: ${text}.`,
-    remarks: [...left.map((line) => `${line}; left out`), ...remarks],
+    bytes,
+    words: `${notCountedWords(gathering, unitsWord, read.broken.length)}.`,
+    remarks: [
+      ...left,
+      ...changeWords(gathering, isNew, unitsWord),
+      ...besideWords(gathering, []),
+      ...remarks,
+    ],
   };
 }
 

@@ -88,14 +88,14 @@ describe('the fleet workbook', () => {
   test('has one row per unit with loss, trend and next call', () => {
     const sheet = sheetOf('Units');
     const row = (at: number) => Array.from({ length: 16 }, (_, column) => sheet.value(at, column));
-    // Source: arithmetic, as in the example of FLEETSUMMARY: 6 oz over 200 and 60 days; 6 of 14 oz within 365 days.
+    // Source: arithmetic, as in the example of FLEETSUMMARY: 3 oz in 60 days between top-ups; 6 of 14 oz within 365 days.
     expect(row(5).slice(0, 2)).toEqual(['R-02', 'Pier 4']);
     const leaking = row(6);
     expect(leaking[0]).toBe('W-12');
     expect(leaking[7]).toBeCloseTo(6, 9);
-    expect(leaking[8]).toBeCloseTo((6 * 365) / 260, 9);
+    expect(leaking[8]).toBeCloseTo((3 * 365) / 60, 9);
     expect(leaking[9]).toBeCloseTo((100 * 6) / 14, 9);
-    expect(leaking[10]).toBe('Growing');
+    expect(leaking[10]).toBe('One interval');
     // The log's own words of the last set that has any.
     expect(leaking[6]).toBe('dirty filter');
     expect(row(5)[6]).toBe('nothing wrong');
@@ -105,10 +105,10 @@ describe('the fleet workbook', () => {
 
   test('has formulas where it shows figures, and array formulas over exactly the rows there are', () => {
     const units = text(fleet.bytes, 'xl/worksheets/sheet2.xml');
-    expect(units).toMatch(/<f t="array" ref="A5:P7">OUNCE\.FLEETSUMMARY\(/);
+    expect(units).toMatch(/<f t="array" ref="A5:T7">OUNCE\.FLEETSUMMARY\(/);
     const overview = text(fleet.bytes, 'xl/worksheets/sheet1.xml');
     expect(overview.match(/<f>/g)?.length).toBeGreaterThan(100);
-    expect(text(fleet.bytes, 'xl/tables/table1.xml')).toContain('ref="A5:CD9"');
+    expect(text(fleet.bytes, 'xl/tables/table1.xml')).toContain('ref="A5:CJ9"');
   });
 
   test('spells our functions as Excel keeps them when it is made for Excel', () => {
@@ -175,7 +175,7 @@ describe('the fleet workbook', () => {
       'a.csv': `${log}\nX-1,V-9,1,2026-07-01,A,R-22,1,leak,0,0,,70`,
       'units.csv': register,
     });
-    expect(text(more.bytes, 'xl/worksheets/sheet2.xml')).toContain('ref="A5:P8"');
+    expect(text(more.bytes, 'xl/worksheets/sheet2.xml')).toContain('ref="A5:T8"');
     const units = more.loaded.sheets.find(({ sheet }) => sheet.name === 'Units')?.sheet;
     expect([units?.value(7, 0), units?.value(7, 3)]).toEqual(['X-1', 'not in register']);
   });
