@@ -6,6 +6,7 @@ import { isBlank } from '../../runtime/cells.ts';
 import { serialOfDay, textOfDay } from '../../runtime/dates.ts';
 import { extrasText, numberCell, usesDecimalComma } from './cell-texts.ts';
 import type { GatheredRow } from './gathered-row.ts';
+import { noRules } from './reading-rules.ts';
 import type { DateColumn, ReadingQuestion, ReadingRules } from './reading-rules.ts';
 import type { RecordSheet } from './record-sheet.ts';
 import { printOf } from './row-print.ts';
@@ -35,7 +36,7 @@ export function* readRows(
   sheet: SheetValues,
   from: RecordSheet,
   isOnlySheet: boolean,
-  rules: ReadingRules,
+  rules: ReadingRules = noRules,
   ask: (question: ReadingQuestion) => void = () => undefined,
 ): Generator<GatheredRow> {
   const understood = understand(file, sheet, from, rules, ask);
