@@ -213,3 +213,13 @@ export function belongsTo({ sets }: VisitSection, compressorState: string | unde
   if (sets === 'every') return true;
   return (sets === 'standing') === (compressorState === 'off');
 }
+
+/** Facts of the unit register that answers lean on, asked for where the unit is new; the rest of it is the office's. */
+export const unitFacts: readonly string[] = [
+  'refrigerant',
+  'nameplate',
+  'rated_volts',
+  'rated_amps',
+  'metering',
+  'elevation',
+];

@@ -1,4 +1,5 @@
 import type { CellStyle } from '../../workbook/file/cell-styles.ts';
+import type { VisitList, VisitPlace, VisitView } from './visit-protocol.ts';
 
 /** What the page and its worker say to each other. Rows and columns are counted from 0; areas include their ends. */
 export interface Area {
@@ -51,6 +52,8 @@ export interface LogInfo {
   readonly overlays: readonly CellStyle[];
   /** Sheet to show first. */
   readonly first: number;
+  /** It has readings that can be shown visit by visit. */
+  readonly hasVisits: boolean;
 }
 
 /** What the page looks at: a part of a sheet, the cell in hand and the selected area. */
@@ -59,6 +62,8 @@ export interface Gaze {
   readonly areas: readonly Area[];
   readonly cell: Spot;
   readonly selection: Area;
+  /** Set while the page shows a visit: a row of it. */
+  readonly visit?: VisitPlace | undefined;
 }
 
 export interface Gate {
@@ -97,6 +102,8 @@ export interface View {
   readonly cells: readonly ShownCell[];
   readonly inHand: CellInHand;
   readonly hand: Hand | undefined;
+  /** The visit that was asked for; undefined when none was, or the log has none. */
+  readonly visit: VisitView | undefined;
   /** The unit that the row in hand is about; empty when it names none. */
   readonly unit: string;
   readonly canUndo: boolean;
@@ -235,6 +242,12 @@ export interface Calls {
   setWidths(from: number, to: number, pixels: number, gaze: Gaze): View;
   undo(gaze: Gaze): View;
   redo(gaze: Gaze): View;
+  /** What may be begun or gone back to; undefined for a workbook that is no visit log. */
+  visits(): VisitList | undefined;
+  /** Times are local, as yyyy-mm-dd hh:mm. */
+  beginVisit(unit: string, at: string, gaze: Gaze): View;
+  nextSet(at: string, gaze: Gaze): View;
+  readNow(at: string, gaze: Gaze): View;
   charts(sheet: number, row: number): CurveCharts;
   /** The charts that stand on a sheet. */
   sheetCharts(sheet: number): readonly PlacedChart[];

@@ -3,6 +3,7 @@
 import { cautions } from '../../../handbook/cautions.ts';
 import { columnLetters, parseArea } from '../../../workbook/model/address.ts';
 import type { Gaze, LogInfo, Spot, View } from '../protocol.ts';
+import type { VisitPlace } from '../visit-protocol.ts';
 import { CellLooks } from './cell-looks.ts';
 import { openCellMenu } from './cell-menu.ts';
 import { paintCharts } from './chart-drawing.ts';
@@ -16,6 +17,7 @@ import { layOutForPrint } from './print.ts';
 import { paintStrip } from './strip.ts';
 import { Suggestions } from './suggestions.ts';
 import { SheetTabs } from './tabs.ts';
+import { VisitScreen } from './visit/visit-screen.ts';
 import type { WorkerClient } from './worker-client.ts';
 
 /** The open log on the screen, and everything that is done to it. */
@@ -26,6 +28,8 @@ export class App {
   log: LogInfo | undefined;
   view: View | undefined;
   onChange: (view: View) => void = () => undefined;
+  readonly visit: VisitScreen;
+  #mode: 'visit' | 'table' = 'table';
   readonly #looks: CellLooks;
   readonly #tabs: SheetTabs;
   readonly #clipboard: Clipboard;
@@ -71,6 +75,13 @@ export class App {
     sizeByPointer(this.grid, (...sizes) => void this.setWidths(...sizes));
     void worker.ask('functions').then((functions) => suggestions.setFunctions(functions));
     part('cautions').replaceChildren(...cautions.map((line) => element('li', {}, line)));
+    this.visit = new VisitScreen({
+      worker,
+      act: (change) => this.act(change),
+      notice: () => this.view?.notice ?? '',
+      look: () => this.look(),
+      speak: (words) => (part('spoken').textContent = words),
+    });
     part('choices').addEventListener('click', () => this.editor.open(true, true));
   }
 
@@ -87,12 +98,62 @@ export class App {
     this.#chartedRow = '';
     const readings = log.sheets.findIndex((sheet) => sheet.tables.some(({ name }) => name === 'Readings'));
     this.#tabs.set(log.sheets);
+    part('views').hidden = !log.hasVisits;
+    this.#setMode('table');
     this.goTo(readings >= 0 ? readings : log.first);
+    if (log.hasVisits) this.showVisit({ sheet: readings, row: 0 });
+  }
+
+  get isInVisit(): boolean {
+    return this.#mode === 'visit';
+  }
+
+  /** One visit on the screen: that of a row, or the last one of the log. */
+  showVisit(place?: VisitPlace): void {
+    const { sheetNumber, inHand } = this.grid;
+    this.#setMode('visit');
+    this.visit.begin(place ?? { sheet: sheetNumber, row: inHand.row });
+    this.look();
+  }
+
+  /** The whole table, at the reading that was in hand. */
+  showTable(): void {
+    const cell = this.visit.cellInHand;
+    const place = this.visit.place;
+    this.#setMode('table');
+    const sheet = cell?.sheet ?? place?.sheet ?? this.grid.sheetNumber;
+    const row = cell?.row ?? place?.row ?? 0;
+    const table = this.log?.sheets[sheet]?.tables[0];
+    this.goTo(sheet, { row: Math.max(row, (table?.top ?? 0) + 1), column: cell?.column ?? table?.left ?? 0 });
+    this.grid.root.focus({ preventScroll: true });
+  }
+
+  #setMode(mode: 'visit' | 'table'): void {
+    this.#mode = mode;
+    const isVisit = mode === 'visit';
+    document.documentElement.dataset.mode = mode;
+    for (const id of ['visit', 'visit-bar']) part(id).hidden = !isVisit;
+    for (const id of ['work-bar', 'work', 'tabs']) part(id).hidden = isVisit;
+    for (const id of ['fill', 'add-row', 'cell-menu', 'show-charts']) part(id).hidden = isVisit;
+    part('strip').hidden = isVisit;
+    part('bubble').hidden = true;
+    part('show-visit').setAttribute('aria-pressed', String(isVisit));
+    part('show-table').setAttribute('aria-pressed', String(!isVisit));
+  }
+
+  /** What the page looks at now. */
+  #gaze(): Gaze {
+    const { place } = this.visit;
+    if (this.#mode === 'table' || place === undefined) return this.grid.gaze();
+    const cell = { row: place.row, column: 0 };
+    const selection = { top: place.row, bottom: place.row, left: 0, right: 0 };
+    return { sheet: place.sheet, areas: [], cell, selection, visit: place };
   }
 
   goTo(index: number, spot?: Spot): void {
     const sheet = this.log?.sheets[index];
     if (sheet === undefined) return;
+    if (this.#mode === 'visit') this.#setMode('table');
     this.#places.set(this.grid.sheetNumber, this.grid.inHand);
     // Where headings are frozen, work begins in the first row below them.
     const table = sheet.frozenRows > 0 ? sheet.tables[0] : undefined;
@@ -112,7 +173,7 @@ export class App {
       return;
     }
     this.#isLooking = true;
-    const gaze = this.grid.gaze();
+    const gaze = this.#gaze();
     this.worker
       .ask('look', gaze)
       .then(
@@ -130,7 +191,7 @@ export class App {
 
   /** Changes the log; false when the change was refused. */
   async act(change: (gaze: Gaze) => Promise<View>): Promise<boolean> {
-    const gaze = this.grid.gaze();
+    const gaze = this.#gaze();
     try {
       const view = await change(gaze);
       if (view.sheets !== undefined && this.log !== undefined) {
@@ -215,6 +276,14 @@ export class App {
   }
 
   #looked(gaze: Gaze, view: View): void {
+    if (gaze.visit !== undefined || this.#mode === 'visit') {
+      // An answer to a question of the other view comes too late.
+      if (gaze.visit === undefined || this.#mode === 'table') return;
+      this.view = view;
+      this.visit.paint(view.visit);
+      this.onChange(view);
+      return;
+    }
     if (gaze.sheet !== this.grid.sheetNumber) return;
     this.view = view;
     this.grid.setCells(view.cells);

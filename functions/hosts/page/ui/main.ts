@@ -58,7 +58,15 @@ function onClick(id: string, action: () => unknown): void {
 }
 
 const refocus = (work: Promise<unknown>): Promise<unknown> =>
-  work.then(() => app.grid.root.focus({ preventScroll: true }));
+  work.then(() => {
+    if (!app.isInVisit) app.grid.root.focus({ preventScroll: true });
+  });
+onClick('show-visit', () => {
+  if (!app.isInVisit) app.showVisit();
+});
+onClick('show-table', () => {
+  if (app.isInVisit) app.showTable();
+});
 onClick('new', () => files.begin());
 onClick('open', () => files.open());
 onClick('save', () => files.save());
@@ -90,15 +98,21 @@ onClick('show-cautions', () => {
 });
 
 /** The regions F6 goes through: the way out of the grid, where Tab moves among cells. */
-const regions = ['grid', 'new', 'formula', 'tabs'];
+const tableRegions = ['grid', 'new', 'formula', 'tabs'];
+const visitRegions = ['visit-sets', 'visit-bar', 'new'];
 document.addEventListener('keydown', (event) => {
   const isCommand = event.ctrlKey || event.metaKey;
   if (event.key === 'F6') {
     event.preventDefault();
+    const regions = app.isInVisit ? visitRegions : tableRegions;
     const at = regions.findIndex((id) => part(id).contains(document.activeElement));
     const next = regions[(at + (event.shiftKey ? regions.length - 1 : 1)) % regions.length] ?? 'grid';
-    const target =
-      next === 'tabs' ? document.querySelector<HTMLElement>('#tabs [aria-selected="true"]') : part(next);
+    const first: Readonly<Record<string, string>> = {
+      tabs: '#tabs [aria-selected="true"]',
+      'visit-sets': '#visit-sets [tabindex="0"]',
+      'visit-bar': '#next-set',
+    };
+    const target = document.querySelector<HTMLElement>(first[next] ?? `#${next}`);
     target?.focus();
   } else if (isCommand && event.key.toLowerCase() === 's') {
     event.preventDefault();

@@ -3,8 +3,13 @@ import type { Gate, Hand } from '../protocol.ts';
 import { element } from './element.ts';
 
 /** Signs that tell the state without colour. */
-const signs: Readonly<Record<Gate['state'], string>> = { good: '✓', care: '!', stop: '✕', none: '·' };
-const words: Readonly<Record<Gate['state'], string>> = {
+export const stateSigns: Readonly<Record<Gate['state'], string>> = {
+  good: '✓',
+  care: '!',
+  stop: '✕',
+  none: '·',
+};
+export const stateWords: Readonly<Record<Gate['state'], string>> = {
   good: 'open',
   care: 'look',
   stop: 'closed',
@@ -23,9 +28,9 @@ export function paintStrip(strip: HTMLElement, hand: Hand | undefined): void {
     element(
       'li',
       { class: `gate ${state}` },
-      element('span', { 'aria-hidden': 'true', class: 'sign' }, signs[state]),
+      element('span', { 'aria-hidden': 'true', class: 'sign' }, stateSigns[state]),
       ` ${name}`,
-      element('span', { class: 'unseen' }, ` gate ${words[state]}: ${text}`),
+      element('span', { class: 'unseen' }, ` gate ${stateWords[state]}: ${text}`),
     ),
   );
   const facts = hand.facts.map(({ name, text }) =>

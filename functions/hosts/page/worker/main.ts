@@ -19,6 +19,10 @@ import { printArea } from './print-area.ts';
 import { deleteLog, keepLog, keepSteps, listLogs, markSaved, readLog } from './storage.ts';
 import { TableRow } from './table-row.ts';
 import { shownCells, viewOf } from './view.ts';
+import type { VisitStep } from './visit/visit-steps.ts';
+import { beginVisit, nextSet, readNow } from './visit/visit-steps.ts';
+import { visitTableOf } from './visit/visit-table.ts';
+import { visitList } from './visit/visit-view.ts';
 
 /** Kept logs without unsaved changes; older ones go. */
 const savedLogsKept = 3;
@@ -65,6 +69,7 @@ function logInfo(): LogInfo {
     styles: log.styles.cells,
     overlays: log.styles.overlays,
     first: Math.max(first, 0),
+    hasVisits: visitTableOf(log.loaded.workbook) !== undefined,
   };
 }
 
@@ -77,6 +82,17 @@ function view(gaze: Gaze, act: () => Outcome = () => nothing): View {
   const notice = [storageTrouble, shown.notice].filter((words) => words !== '').join(' ');
   storageTrouble = '';
   return { ...shown, notice, milliseconds: performance.now() - began };
+}
+
+/** A change of a visit: the set that is in hand after it is what the page looks at. */
+function stepView(gaze: Gaze, act: () => VisitStep): View {
+  const { outcome, row } = act();
+  const { visit } = gaze;
+  const moved =
+    outcome.wasRefused || visit === undefined
+      ? gaze
+      : { ...gaze, visit: { ...visit, row }, cell: { ...gaze.cell, row } };
+  return view(moved, () => outcome);
 }
 
 type Methods = {
@@ -153,6 +169,12 @@ const methods: Methods = {
     view(gaze, () => present().deleteRows(gaze.sheet, row, gaze.cell.column, count)),
   setWidths: (from, to, pixels, gaze) =>
     view(gaze, () => present().setWidths(gaze.sheet, from, to, columnCharacters(pixels))),
+  visits: () => visitList(present()),
+  beginVisit: (unit, at, gaze) => stepView(gaze, () => beginVisit(present(), unit, at)),
+  nextSet: (at, gaze) =>
+    stepView(gaze, () => nextSet(present(), gaze.visit ?? { sheet: gaze.sheet, row: gaze.cell.row }, at)),
+  readNow: (at, gaze) =>
+    stepView(gaze, () => readNow(present(), gaze.visit ?? { sheet: gaze.sheet, row: gaze.cell.row }, at)),
   undo: (gaze) => view(gaze, () => present().undo()),
   redo: (gaze) => view(gaze, () => present().redo()),
   sheetCharts: (sheet) => sheetCharts(present(), present().sheet(sheet)),

@@ -12,6 +12,7 @@ import type { Outcome } from './outcome.ts';
 import { sheetInfos } from './open-log.ts';
 import { TableRow } from './table-row.ts';
 import { choicesOf, validationOf } from './validations.ts';
+import { visitView } from './visit/visit-view.ts';
 
 /** More selected cells than these are handed over only when copied. */
 const copiedAtOnce = 50_000;
@@ -28,6 +29,7 @@ export function viewOf(
     cells: gaze.areas.flatMap((area) => shownCells(session, sheet, area)),
     inHand: cellInHand(session, sheet, row, column),
     hand: handOf(TableRow.at(session, sheet, row, column)) ?? estimateInHand(session),
+    visit: gaze.visit === undefined ? undefined : visitView(session, gaze.visit),
     unit: TableRow.unitAt(session, sheet, row, column),
     canUndo: session.canUndo,
     canRedo: session.canRedo,

@@ -1,0 +1,236 @@
+/// <reference lib="dom" />
+import type { Gaze, View } from '../../protocol.ts';
+import type { VisitCell, VisitList, VisitPlace, VisitView } from '../../visit-protocol.ts';
+import { part } from '../element.ts';
+import type { WorkerClient } from '../worker-client.ts';
+import { AnswerPanel } from './answer-panel.ts';
+import { beginForm, visitPicker } from './visit-begin.ts';
+import { isOpen, VisitSheet } from './visit-sheet.ts';
+
+/** What the visit asks of the page around it. */
+export interface VisitHooks {
+  readonly worker: WorkerClient;
+  /** Makes a change; false when it was refused. */
+  readonly act: (change: (gaze: Gaze) => Promise<View>) => Promise<boolean>;
+  /** The words of the last change. */
+  readonly notice: () => string;
+  readonly look: () => void;
+  readonly speak: (words: string) => void;
+}
+
+/** The first view of a log: one visit on one screen. It reads and writes the cells of the log's table and keeps nothing. */
+export class VisitScreen {
+  place: VisitPlace | undefined;
+  readonly #hooks: VisitHooks;
+  readonly #answer: AnswerPanel;
+  readonly #sheet: VisitSheet;
+  /** Something else stands in the place of the sets: what to begin, or where to go. */
+  #isAsking = false;
+  #view: VisitView | undefined;
+  #said = '';
+  #wantsFocus = false;
+
+  constructor(hooks: VisitHooks) {
+    this.#hooks = hooks;
+    this.#answer = new AnswerPanel(part('visit-answer'), () =>
+      hooks.speak('The unit has settled. Read again, then press Read now.'),
+    );
+    this.#sheet = new VisitSheet(part('visit-sets'), {
+      type: (cell, text) => this.#type(cell, text),
+      move: (from, step) => this.#move(from, step),
+      goTo: (row) => this.goTo(row),
+    });
+    part('next-set').addEventListener('click', () => void this.nextSet());
+    part('read-now').addEventListener('click', () => void this.readNow());
+    part('new-visit').addEventListener('click', () => void this.askUnit());
+    part('visits').addEventListener('click', () => void this.askVisit());
+    part('visit').addEventListener('keydown', (event) => this.#key(event));
+  }
+
+  /** Row and line in hand, for the table. */
+  get cellInHand(): VisitCell | undefined {
+    const name = (document.activeElement as HTMLElement | null)?.dataset.line;
+    const lines = this.#view?.sections.flatMap((section) => section.lines) ?? [];
+    return lines.find((line) => line.name === name)?.cells[this.#view?.present ?? 0];
+  }
+
+  /** Another log came in, or the page turns to another of its rows. */
+  begin(place: VisitPlace | undefined): void {
+    this.place = place;
+    this.#view = undefined;
+    this.#isAsking = false;
+    this.#sheet.forget();
+    this.#wantsFocus = true;
+  }
+
+  paint(view: VisitView | undefined): void {
+    if (this.#isAsking) return;
+    if (view === undefined) {
+      void this.askUnit();
+      return;
+    }
+    this.place = view.place;
+    const focused = (document.activeElement as HTMLElement | null)?.dataset.line;
+    this.#view = view;
+    this.#answer.paint(view);
+    const isNew = this.#sheet.paint(view);
+    if (this.#wantsFocus) this.#focusOpen();
+    else if (isNew && focused !== undefined) this.#sheet.control(focused)?.focus();
+    this.#wantsFocus = false;
+    for (const id of ['next-set', 'read-now']) part<HTMLButtonElement>(id).disabled = false;
+    const { next, why } = view.answer;
+    const said = `Next: ${next === '' ? 'no answer yet' : next}. ${why}`;
+    if (said !== this.#said) this.#hooks.speak(said);
+    this.#said = said;
+  }
+
+  goTo(row: number): void {
+    const { place } = this;
+    if (place === undefined) return;
+    this.begin({ ...place, row });
+    this.#hooks.look();
+  }
+
+  async nextSet(): Promise<void> {
+    if (this.#view === undefined || this.#isAsking) return;
+    await this.#leaveField();
+    this.#wantsFocus = true;
+    await this.#hooks.act((gaze) => this.#hooks.worker.ask('nextSet', momentNow(), gaze));
+  }
+
+  async readNow(): Promise<void> {
+    if (this.#view === undefined || this.#isAsking) return;
+    await this.#leaveField();
+    const line = (document.activeElement as HTMLElement | null)?.dataset.line;
+    if (line === undefined) this.#wantsFocus = true;
+    await this.#hooks.act((gaze) => this.#hooks.worker.ask('readNow', momentNow(), gaze));
+  }
+
+  /** Begins a visit: asks for its unit. */
+  async askUnit(): Promise<void> {
+    const list = await this.#list();
+    if (list === undefined) return;
+    this.place ??= { sheet: list.sheet, row: 0 };
+    this.#answer.ask(`Visit ${list.nextVisit}`, 'Which unit?');
+    part('visit-sets').replaceChildren(
+      beginForm(list, {
+        begin: (unit) => void this.#begin(unit),
+        leave: list.visits.length === 0 ? undefined : () => this.#back(),
+      }),
+    );
+    if (list.units.length === 0 || !matchMedia('(pointer: coarse)').matches) part('visit-unit').focus();
+  }
+
+  async askVisit(): Promise<void> {
+    const list = await this.#list();
+    if (list === undefined) return;
+    this.#answer.ask('Visits', 'Which visit?');
+    part('visit-sets').replaceChildren(
+      visitPicker(
+        list,
+        (row) => this.goTo(row),
+        () => this.#back(),
+      ),
+    );
+    part('visit-sets').querySelector<HTMLElement>('.pick')?.focus();
+  }
+
+  async #list(): Promise<VisitList | undefined> {
+    await this.#leaveField();
+    const list = await this.#hooks.worker.ask('visits');
+    if (list === undefined) return undefined;
+    this.#isAsking = true;
+    this.#sheet.forget();
+    for (const id of ['next-set', 'read-now']) part<HTMLButtonElement>(id).disabled = true;
+    return list;
+  }
+
+  #back(): void {
+    this.begin(this.place);
+    this.#hooks.look();
+  }
+
+  async #begin(unit: string): Promise<void> {
+    this.#isAsking = false;
+    this.#wantsFocus = true;
+    const isBegun = await this.#hooks.act((gaze) =>
+      this.#hooks.worker.ask('beginVisit', unit, momentNow(), gaze),
+    );
+    if (!isBegun) await this.askUnit();
+  }
+
+  async #type(cell: VisitCell, text: string): Promise<string | undefined> {
+    const view = this.#view;
+    const line = view?.sections
+      .flatMap(({ lines }) => lines)
+      .find(({ cells }) => cells.some((each) => isSameCell(each, cell)));
+    const cells = line?.isOfVisit === true ? line.cells.filter((each) => each !== undefined) : [cell];
+    const isTaken = await this.#hooks.act((gaze) =>
+      this.#hooks.worker.ask(
+        'type',
+        cells.map(({ row, column }) => ({ row, column, typed: text })),
+        false,
+        { ...gaze, sheet: cell.sheet },
+      ),
+    );
+    return isTaken ? undefined : this.#hooks.notice();
+  }
+
+  /** What is being typed is put into its cell before anything else happens. */
+  async #leaveField(): Promise<void> {
+    const field = document.activeElement;
+    if (!(field instanceof HTMLInputElement) || field.dataset.line === undefined) return;
+    field.dispatchEvent(new Event('change'));
+    await Promise.resolve();
+  }
+
+  #move(from: HTMLElement, step: 'open' | 'back' | 1 | -1): void {
+    const controls = this.#sheet.controls();
+    const at = controls.findIndex(({ dataset }) => dataset.line === from.dataset.line);
+    const after = controls.slice(at + 1);
+    // Enter goes to what is still open, then to the next line, and from the last line on to the next set.
+    const next =
+      step === 'open'
+        ? (after.find((control) => isOpen(control)) ??
+          after.find((control) => isBlank(control)) ??
+          part('next-set'))
+        : controls[at + (step === 'back' ? -1 : step)];
+    next?.focus();
+    next?.scrollIntoView({ block: 'nearest' });
+  }
+
+  #focusOpen(): void {
+    this.#sheet.unfoldOpen();
+    const control = this.#sheet.control();
+    // On a phone the keyboard would cover half of what is to be seen first.
+    const opensKeyboard = control instanceof HTMLInputElement && matchMedia('(pointer: coarse)').matches;
+    if (!opensKeyboard) control?.focus({ preventScroll: true });
+    control?.closest('.line')?.scrollIntoView({ block: 'nearest' });
+  }
+
+  #key(event: KeyboardEvent): void {
+    const isCommand = event.ctrlKey || event.metaKey;
+    if (isCommand && event.key === 'Enter') void this.nextSet();
+    else if (isCommand && (event.key === ';' || event.code === 'Semicolon')) void this.readNow();
+    else return;
+    event.preventDefault();
+  }
+}
+
+function isSameCell(one: VisitCell | undefined, other: VisitCell): boolean {
+  return one?.sheet === other.sheet && one.row === other.row && one.column === other.column;
+}
+
+function isBlank(control: HTMLElement): boolean {
+  return control instanceof HTMLInputElement
+    ? control.value === ''
+    : control.parentElement?.querySelector('[aria-checked="true"]') === null;
+}
+
+/** Local date and time as a log takes it. */
+function momentNow(): string {
+  const now = new Date();
+  const two = (part: number): string => String(part).padStart(2, '0');
+  const day = [String(now.getFullYear()), two(now.getMonth() + 1), two(now.getDate())].join('-');
+  return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
+}
