@@ -72,25 +72,25 @@ export class PageBench {
     return context;
   }
 
-  /** A tab with the page, ready for work. */
-  async tab(context: BrowserContext): Promise<PageHand> {
+  /** A tab with the page, ready for work in the table; `view` "visit" leaves it at the visit that it begins with. */
+  async tab(context: BrowserContext, view: 'table' | 'visit' = 'table'): Promise<PageHand> {
     const page = await context.newPage();
     page.on('pageerror', (error) => this.complaints.push(error.message));
     page.on('console', (message) => {
       if (message.type() === 'error') this.complaints.push(message.text());
     });
-    const hand = new PageHand(page);
+    const hand = new PageHand(page, view);
     await page.goto(this.served.address);
     await hand.ready();
     return hand;
   }
 
   /** Lets someone work in a tab of a fresh browser profile; the page must not have complained meanwhile. */
-  async withTab(work: (hand: PageHand) => Promise<void>): Promise<void> {
+  async withTab(work: (hand: PageHand) => Promise<void>, view: 'table' | 'visit' = 'table'): Promise<void> {
     const context = await this.context();
     this.complaints.length = 0;
     try {
-      await work(await this.tab(context));
+      await work(await this.tab(context, view));
     } finally {
       await context.close();
     }
@@ -108,15 +108,26 @@ export class PageBench {
 /** What a person does on the page. */
 export class PageHand {
   readonly page: Page;
+  readonly view: 'table' | 'visit';
 
-  constructor(page: Page) {
+  constructor(page: Page, view: 'table' | 'visit' = 'table') {
     this.page = page;
+    this.view = view;
+  }
+
+  /** A log opens as its last visit; work in the table begins in its first row. */
+  async #atTable(): Promise<void> {
+    if (this.view === 'visit') return;
+    if ((await this.page.locator('html[data-mode=visit]').count()) === 0) return;
+    await this.page.locator('#show-table').click();
+    await this.settled();
+    await this.goTo('A6');
   }
 
   async ready(): Promise<void> {
     await this.page.locator('html[data-ready]').waitFor({ state: 'attached', timeout: 120_000 });
-    await this.page.locator('#cell-in-hand').first().waitFor({ state: 'attached' });
     await this.settled();
+    await this.#atTable();
   }
 
   /** Until the worker has answered everything and the screen shows it. */
@@ -166,6 +177,7 @@ export class PageHand {
     await this.page.locator('#new').click();
     await this.page.getByRole('button', { name }).click();
     await this.settled();
+    await this.#atTable();
   }
 
   async typedIn(address: string): Promise<string> {
@@ -184,7 +196,7 @@ export class PageHand {
 
   /** What a gate of the strip says to those who listen. */
   gate(name: string): Promise<string> {
-    return this.page.locator('.gate', { hasText: name }).innerText();
+    return this.page.locator('#strip .gate', { hasText: name }).innerText();
   }
 
   async saved(): Promise<Uint8Array> {
@@ -205,5 +217,6 @@ export class PageHand {
       await chooser
     ).setFiles({ name, mimeType: 'application/octet-stream', buffer: Buffer.from(bytes) });
     await this.settled();
+    await this.#atTable();
   }
 }

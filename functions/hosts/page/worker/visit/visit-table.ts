@@ -1,7 +1,7 @@
 import type { Field, MatchedColumn, RecordTable } from '../../../../../src/records/index.ts';
 import { matchHeadings, unitRegister, visitLog } from '../../../../../src/records/index.ts';
 import type { Table } from '../../../../workbook/model/table.ts';
-import type { Workbook } from '../../../../workbook/model/workbook.ts';
+import type { Workbook } from '../../../../workbook/run/workbook.ts';
 
 /** A table of the workbook that holds a declared record, whatever its name and the order of its columns. */
 export interface RecordSheet {
