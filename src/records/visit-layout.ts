@@ -11,7 +11,7 @@ export interface VisitEntry {
   readonly ofVisit?: true;
   /** What the next set of the visit takes over: all of it, or only these words. Everything else is asked for anew. */
   readonly carries?: 'all' | readonly string[];
-  /** Taken on few visits: behind "more" until it is wanted or filled. */
+  /** Taken on few visits: behind "more" until an answer asks for it or it is filled. */
   readonly isSeldom?: true;
 }
 
@@ -86,12 +86,12 @@ export const visitLayout: readonly VisitSection[] = [
     sets: 'every',
     lines: [
       { field: 'source', ofVisit: true, carries: 'all' },
-      { field: 'volts_idle' },
       { field: 'volts_run' },
-      { field: 'volts_leg2', isSeldom: true },
       { field: 'amps_total' },
       { field: 'amps_comp' },
       { field: 'amps_fan' },
+      { field: 'volts_idle' },
+      { field: 'volts_leg2', isSeldom: true },
       { field: 'watts', isSeldom: true },
       { field: 'cap_label', label: 'Capacitor label', isSeldom: true },
       { field: 'cap_measured', label: 'Capacitor measured', isSeldom: true },
@@ -132,9 +132,9 @@ export const visitLayout: readonly VisitSection[] = [
         expected: 'Target superheat',
         verdict: 'Superheat check',
       },
-      { field: 'condenser_air', label: 'Air off outdoor coil' },
-      { field: 'discharge_line' },
-      { field: 'liquid_line' },
+      { field: 'condenser_air', label: 'Air off outdoor coil', isSeldom: true },
+      { field: 'discharge_line', isSeldom: true },
+      { field: 'liquid_line', isSeldom: true },
       { field: 'liquid_pressure', isSeldom: true },
       { figure: 'Subcooling', label: 'Subcooling' },
     ],

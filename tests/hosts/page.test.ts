@@ -36,7 +36,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   test('an empty log, a unit of one\u2019s own and its first readings lead to a verdict, in US units and in SI', async () => {
     await bench.withTab(async (hand) => {
       await hand.begin('Empty visit log');
-      await hand.page.locator('#notice', { hasText: 'Begin with the settings' }).waitFor();
+      await hand.page.locator('#notice', { hasText: 'Nothing of the sample is left' }).waitFor();
       await hand.settled();
       await hand.sheet('Units');
       expect(await hand.typed()).toBe('');

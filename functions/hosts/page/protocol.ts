@@ -245,7 +245,7 @@ export interface Calls {
   /** What may be begun or gone back to; undefined for a workbook that is no visit log. */
   visits(): VisitList | undefined;
   /** Times are local, as yyyy-mm-dd hh:mm. */
-  beginVisit(unit: string, at: string, gaze: Gaze): View;
+  beginVisit(unit: string, technician: string, at: string, gaze: Gaze): View;
   nextSet(at: string, gaze: Gaze): View;
   readNow(at: string, gaze: Gaze): View;
   charts(sheet: number, row: number): CurveCharts;

@@ -30,6 +30,8 @@ export interface VisitLineView {
   readonly isOfVisit: boolean;
   /** To be answered in the set in hand: others stand behind "more". */
   readonly isAsked: boolean;
+  /** Enter stops here: blank, and the set before had it, or it must be there, or this is the first set. */
+  readonly isNext: boolean;
   /** By set; undefined where a set has no such cell. */
   readonly cells: readonly (VisitCell | undefined)[];
   /** Figures: what is expected in the set in hand, and the verdict over it. */
@@ -104,4 +106,6 @@ export interface VisitList {
     readonly next: string;
   }[];
   readonly nextVisit: string;
+  /** Nobody works with this log yet: the technician is asked for, once. */
+  readonly asksTechnician: boolean;
 }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { catalogue } from '../../../catalogue/index.ts';
 import { emitGuide } from '../../../handbook/function-guide/emit.ts';
-import { servePage } from '../../page/server/serve.ts';
+import { serveAtHome } from '../serve-at-home.ts';
 import type { Command } from '../command.ts';
 import { packageRoot } from '../package-root.ts';
 import { UsageError } from '../usage-error.ts';
@@ -16,7 +16,8 @@ export const startCommand: Command = {
   usage: `ouncewise start [--port NUMBER] [--once]
 
 Prints the last visit of each unit of the sample log, then serves the worksheet page to this computer alone
-(127.0.0.1) until Ctrl+C. Without --port any free port is taken. With --once, or with OUNCEWISE_NO_BROWSER or CI set in
+(127.0.0.1) until Ctrl+C. Without --port it is served where it was the last time, so that the browser finds what it kept
+of your work. With --once, or with OUNCEWISE_NO_BROWSER or CI set in
 the environment, it ends after the printing.`,
   run: async (words) => {
     const { port, once } = readWords(words);
@@ -35,15 +36,10 @@ the environment, it ends after the printing.`,
         text,
       ]),
     );
-    const { address, server } = await servePage({ folder, texts: guide, port }).catch(
-      (problem: NodeJS.ErrnoException) => {
-        if (problem.code === 'EADDRINUSE') throw new UsageError(`port ${port} is in use; name another one`);
-        if (problem.code === 'EACCES')
-          throw new UsageError(`port ${port} may not be used; name one above 1023`);
-        throw problem;
-      },
-    );
-    console.log(`\nThe worksheet page: ${address}\nOpen it in a browser on this computer. Ctrl+C ends it.`);
+    const { address, server, words: about } = await serveAtHome({ folder, texts: guide }, port);
+    console.log(`\nThe worksheet page: ${address}\nOpen it in a browser on this computer.${about}`);
+    if (server === undefined) return 0;
+    console.log('Ctrl+C ends it.');
     await new Promise<void>((resolve) => {
       for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
     });
@@ -65,8 +61,8 @@ function isSet(value: string | undefined): boolean {
   return value !== undefined && value !== '' && value !== '0' && value !== 'false';
 }
 
-function readWords(words: readonly string[]): { port: number; once: boolean } {
-  let port = 0;
+function readWords(words: readonly string[]): { port: number | undefined; once: boolean } {
+  let port: number | undefined;
   let once = false;
   for (let index = 0; index < words.length; index++) {
     const word = words[index];

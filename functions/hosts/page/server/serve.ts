@@ -13,6 +13,7 @@ const types: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.json': 'application/json',
+  '.webmanifest': 'application/manifest+json',
   '.xlsx': 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
@@ -47,6 +48,19 @@ export function servePage({ folder, texts, port }: ServedFiles): Promise<PageSer
       resolve({ address: `http://${host}:${actual}/`, server });
     });
   });
+}
+
+/** The address of the page when a server like this one answers at a port of this computer; undefined otherwise. */
+export async function isServedAt(port: number): Promise<string | undefined> {
+  const address = `http://${host}:${port}/`;
+  try {
+    const answered = await fetch(`${address}page.webmanifest`, { signal: AbortSignal.timeout(1500) });
+    if (!answered.ok) return undefined;
+    const { name } = (await answered.json()) as { name?: unknown };
+    return name === 'Ouncewise' ? address : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 async function answer(

@@ -17,6 +17,7 @@ export class LogFiles {
   #name = '';
   #target: SaveTarget | undefined;
   #origin = '';
+  #asksToKeep = false;
 
   constructor(app: App) {
     this.#app = app;
@@ -79,7 +80,8 @@ export class LogFiles {
       const area = { top: row, bottom: row, left: column, right: column };
       await this.#app.act((gaze) => this.#app.worker.ask('clear', area, gaze));
     }
-    this.#app.goTo(place(goTo));
+    if (goTo === undefined) this.#app.showVisit();
+    else this.#app.goTo(place(goTo));
     this.#app.tell(words, false);
   }
 
@@ -282,6 +284,11 @@ export class LogFiles {
   }
 
   #state(view: View): void {
+    if (view.isChanged && !this.#asksToKeep) {
+      this.#asksToKeep = true;
+      // Without it a browser short of room may throw away what it keeps, work of this page among it.
+      navigator.storage.persist().catch(() => false);
+    }
     part('log-name').textContent = this.#name;
     part('log-state').textContent = view.isChanged ? 'kept in this browser only' : this.#origin;
     part<HTMLButtonElement>('undo').disabled = !view.canUndo;

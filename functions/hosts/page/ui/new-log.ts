@@ -14,7 +14,8 @@ export interface EmptyForm {
   readonly tables: readonly string[];
   /** Single cells emptied too. */
   readonly cells: readonly (readonly [sheet: string, row: number, column: number])[];
-  readonly goTo: string;
+  /** Sheet to begin at; undefined: the first visit. */
+  readonly goTo: string | undefined;
   readonly words: string;
 }
 
@@ -28,10 +29,15 @@ const emptyLog: EmptyForm = {
   kind: 'empty',
   file: 'visit-log.xlsx',
   name: 'my-visit-log.xlsx',
-  tables: ['Readings', 'Units'],
-  cells: [],
-  goTo: 'Settings',
-  words: 'Begin with the settings, then the units; they still hold an invented outfit and staff.',
+  tables: ['Readings', 'Units', 'Staff'],
+  // Name and town of the outfit.
+  cells: [
+    ['Settings', 4, 1],
+    ['Settings', 5, 1],
+  ],
+  goTo: undefined,
+  words:
+    'Nothing of the sample is left but its prices and the doubts of its instruments, on the sheet Settings: put your own there before the first card is printed.',
 };
 
 const emptyEstimate: EmptyForm = {

@@ -91,5 +91,7 @@ function whyOf(row: TableRow): string {
 }
 
 function asksOf(row: TableRow): string {
-  return row.has('Ask next') ? row.text('Ask next') : row.text('Reading to take next');
+  if (row.has('Ask next')) return row.text('Ask next');
+  // A closed gate says itself what to do first.
+  return /^(?:Ready|$)/i.test(row.text('Ready')) ? row.text('Reading to take next') : '';
 }

@@ -170,7 +170,8 @@ const methods: Methods = {
   setWidths: (from, to, pixels, gaze) =>
     view(gaze, () => present().setWidths(gaze.sheet, from, to, columnCharacters(pixels))),
   visits: () => visitList(present()),
-  beginVisit: (unit, at, gaze) => stepView(gaze, () => beginVisit(present(), unit, at)),
+  beginVisit: (unit, technician, at, gaze) =>
+    stepView(gaze, () => beginVisit(present(), unit, technician, at)),
   nextSet: (at, gaze) =>
     stepView(gaze, () => nextSet(present(), gaze.visit ?? { sheet: gaze.sheet, row: gaze.cell.row }, at)),
   readNow: (at, gaze) =>

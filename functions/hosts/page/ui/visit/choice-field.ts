@@ -15,15 +15,20 @@ export class ChoiceField implements LineControl {
   #words: readonly string[] = [];
   #cell: VisitCell | undefined;
   #chosen = -1;
+  /** The word that arrows or a letter brought into hand: Enter chooses it, and never the first one by itself. */
+  #reached = -1;
 
   constructor(line: VisitLineView, hooks: FieldHooks, tellRefusal: (words: string) => void) {
     this.#hooks = hooks;
     this.#tellRefusal = tellRefusal;
     this.root = element('div', { class: 'choice', role: 'radiogroup', 'data-group': line.name });
     this.root.addEventListener('keydown', (event) => this.#key(event));
+    this.root.addEventListener('focusin', (event) => {
+      if (!this.root.contains(event.relatedTarget as Node | null)) this.#reached = -1;
+    });
   }
 
-  paint(line: VisitLineView, cell: VisitCell, isOpen: boolean): void {
+  paint(line: VisitLineView, cell: VisitCell): void {
     this.#cell = cell;
     if (line.choices.join('\n') !== this.#words.join('\n')) this.#lay(line);
     const value = cell.typed.toLowerCase();
@@ -33,7 +38,7 @@ export class ChoiceField implements LineControl {
     this.#buttons.forEach((button, index) => {
       button.setAttribute('aria-checked', String(index === this.#chosen));
       button.tabIndex = index === Math.max(this.#chosen, 0) ? 0 : -1;
-      button.dataset.open = String(isOpen);
+      button.dataset.next = String(line.isNext);
       button.disabled = !cell.canType;
     });
   }
@@ -59,18 +64,21 @@ export class ChoiceField implements LineControl {
   }
 
   #key(event: KeyboardEvent): void {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    if (event.altKey) return;
     const { key } = event;
+    if ((event.ctrlKey || event.metaKey) && key !== 'ArrowDown' && key !== 'ArrowUp') return;
     const at = this.#buttons.indexOf(document.activeElement as HTMLButtonElement);
     const button = this.#buttons[at];
     if (button === undefined) return;
     const step = key === 'ArrowRight' ? 1 : key === 'ArrowLeft' ? -1 : 0;
-    if (step !== 0) this.#buttons.at((at + step) % this.#buttons.length)?.focus();
+    if (step !== 0) this.#reach((at + step + this.#buttons.length) % this.#buttons.length);
+    else if (event.ctrlKey || event.metaKey)
+      this.#hooks.move(button, key === 'ArrowDown' ? 'section' : 'section back');
     else if (key === 'ArrowDown' || key === 'ArrowUp') this.#hooks.move(button, key === 'ArrowDown' ? 1 : -1);
     else if (key === 'Enter') {
       if (event.shiftKey) this.#hooks.move(button, 'back');
-      else if (at === this.#chosen) this.#hooks.move(button, 'open');
-      else this.#choose(at, true);
+      else if (at === this.#reached) this.#choose(at, true);
+      else this.#hooks.move(button, 'open');
     } else if (key === 'Delete' || key === 'Backspace') {
       if (this.#cell !== undefined) void this.#hooks.type(this.#cell, '');
     } else if (!this.#letter(key, at)) return;
@@ -91,7 +99,12 @@ export class ChoiceField implements LineControl {
     const next = fits.find((index) => index > at) ?? fits[0];
     if (next === undefined) return false;
     if (fits.length === 1) this.#choose(next, true);
-    else this.#buttons[next]?.focus();
+    else this.#reach(next);
     return true;
+  }
+
+  #reach(index: number): void {
+    this.#reached = index;
+    this.#buttons[index]?.focus();
   }
 }

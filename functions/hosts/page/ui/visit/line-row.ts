@@ -75,7 +75,7 @@ export class LineRow {
         this.#note,
       );
     }
-    this.#control.paint(line, cell, isOpen);
+    this.#control.paint(line, cell);
     const { finding } = cell;
     this.#finding =
       finding === undefined || finding.severity === 'missing'

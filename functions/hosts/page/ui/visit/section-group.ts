@@ -22,7 +22,11 @@ export class SectionGroup {
   #section: VisitSectionView;
   #showsAll = false;
 
-  constructor(section: VisitSectionView, sets: readonly VisitSet[], present: number, hooks: FieldHooks) {
+  constructor(
+    section: VisitSectionView,
+    sets: readonly VisitSet[],
+    { present, folds, hooks }: { present: number; folds: boolean; hooks: FieldHooks },
+  ) {
     this.name = section.name;
     this.#section = section;
     this.#sets = sets;
@@ -53,14 +57,8 @@ export class SectionGroup {
       element('div', { role: 'row' }, element('div', { role: 'rowheader' }, this.#button)),
     );
     this.root = element('div', { class: 'section', role: 'presentation' }, head, this.#body);
-    // What is done lies folded when a set is taken in hand; it stays as people leave it after that.
-    this.fold(
-      section.open.length === 0 &&
-        section.lines.every(({ kind, cells, isAsked }) => {
-          const cell = cells[present];
-          return kind === 'figure' || !isAsked || cell === undefined || !cell.canType || cell.shown !== '';
-        }),
-    );
+    // What is done lies folded while other sections wait to be filled; it stays as people leave it after that.
+    this.fold(folds && isDone(section, present));
   }
 
   get hasOpen(): boolean {
@@ -118,6 +116,16 @@ export class SectionGroup {
       .map(({ label, cells, unit }) => `${label} ${cells[this.#present]?.shown ?? ''} ${unit}`.trim());
     this.#state.textContent = this.isFolded && said.length > 0 ? `✓ ${said.join(' · ')}` : '✓ nothing open';
   }
+}
+
+function isDone({ open, lines }: VisitSectionView, present: number): boolean {
+  return (
+    open.length === 0 &&
+    lines.every(({ kind, cells, isAsked }) => {
+      const cell = cells[present];
+      return kind === 'figure' || !isAsked || cell === undefined || !cell.canType || cell.shown !== '';
+    })
+  );
 }
 
 /** Leaves what stands already where it is: moving an element would take the keyboard from it. */

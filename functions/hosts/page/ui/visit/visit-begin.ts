@@ -3,7 +3,7 @@ import type { VisitList } from '../../visit-protocol.ts';
 import { element } from '../element.ts';
 
 interface BeginHooks {
-  readonly begin: (unit: string) => void;
+  readonly begin: (unit: string, technician: string) => void;
   readonly leave: (() => void) | undefined;
 }
 
@@ -28,7 +28,7 @@ export function beginForm(list: VisitList, { begin, leave }: BeginHooks): HTMLEl
       element('b', {}, name),
       element('span', {}, about),
     );
-    button.addEventListener('click', () => begin(name));
+    button.addEventListener('click', () => take(name));
     return { name, about, button };
   });
   const fitting = (): readonly (typeof buttons)[number][] => {
@@ -51,28 +51,54 @@ export function beginForm(list: VisitList, { begin, leave }: BeginHooks): HTMLEl
             ? `Enter begins with ${fits[0]?.name ?? ''}; Shift+Enter makes ${typed} a new unit.`
             : `${typed} is a new unit: it is put into the register.`;
   };
-  const take = (isNew: boolean): void => {
+  const who = element('input', {
+    type: 'text',
+    id: 'visit-technician',
+    class: 'words',
+    autocomplete: 'off',
+    autocapitalize: 'characters',
+    spellcheck: 'false',
+    enterkeyhint: 'go',
+  });
+  // Asked for once, before anything else; afterwards whoever took the last set is taken to take the next.
+  const take = (unit: string): void => {
+    if (unit === '') input.focus();
+    else if (list.asksTechnician && who.value.trim() === '') who.focus();
+    else begin(unit, who.value);
+  };
+  const takeTyped = (isNew: boolean): void => {
     const typed = input.value.trim();
     const exact = buttons.find(({ name }) => name.toLowerCase() === typed.toLowerCase());
     const fits = fitting();
     const only = !isNew && fits.length === 1 ? fits[0] : undefined;
     const unit = exact?.name ?? only?.name ?? typed;
-    if (unit !== '') begin(unit);
-    else input.focus();
+    take(unit);
   };
   input.addEventListener('input', follow);
   input.addEventListener('keydown', (event) => {
     if (event.key !== 'Enter' || event.isComposing) return;
     event.preventDefault();
-    take(event.shiftKey);
+    takeTyped(event.shiftKey);
   });
-  go.addEventListener('click', () => take(false));
+  who.addEventListener('keydown', (event) => {
+    if (event.key !== 'Enter' || event.isComposing) return;
+    event.preventDefault();
+    if (input.value.trim() === '') input.focus();
+    else takeTyped(false);
+  });
+  go.addEventListener('click', () => takeTyped(false));
   follow();
   const back = element('button', { type: 'button' }, 'Back to the visit');
   back.addEventListener('click', () => leave?.());
   return element(
     'div',
     { class: 'begin' },
+    ...(list.asksTechnician
+      ? [
+          element('label', { for: 'visit-technician' }, 'Technician: your short name, asked for once'),
+          element('div', { class: 'begin-line' }, who),
+        ]
+      : []),
     element('label', { for: 'visit-unit' }, `Unit of visit ${list.nextVisit}`),
     element('div', { class: 'begin-line' }, input, go, ...(leave === undefined ? [] : [back])),
     help,

@@ -2,18 +2,20 @@
 import type { VisitCell, VisitLineView } from '../../visit-protocol.ts';
 import { element } from '../element.ts';
 
+/** From a control on to the next that is still to be answered, back by one, up or down by one, or by a section. */
+export type Move = 'open' | 'back' | 'section' | 'section back' | 1 | -1;
+
 /** What a control of a line tells its visit. */
 export interface FieldHooks {
   /** Puts a text into a cell; the reason when the cell does not take it. */
   readonly type: (cell: VisitCell, text: string) => Promise<string | undefined>;
-  /** Goes on from a control: to the next that is still open, or by one up or down. */
-  readonly move: (from: HTMLElement, step: 'open' | 'back' | 1 | -1) => void;
+  readonly move: (from: HTMLElement, step: Move) => void;
 }
 
 /** The control in which one reading of the set in hand is typed or chosen. */
 export interface LineControl {
   readonly root: HTMLElement;
-  paint(line: VisitLineView, cell: VisitCell, isOpen: boolean): void;
+  paint(line: VisitLineView, cell: VisitCell): void;
 }
 
 let numberOfLists = 0;
@@ -58,7 +60,7 @@ export class TypedField implements LineControl {
     this.input.addEventListener('keydown', (event) => this.#key(event));
   }
 
-  paint(line: VisitLineView, cell: VisitCell, isOpen: boolean): void {
+  paint(line: VisitLineView, cell: VisitCell): void {
     this.#cell = cell;
     const { input } = this;
     const isUntouched = input.value === this.#known;
@@ -69,7 +71,7 @@ export class TypedField implements LineControl {
       if (document.activeElement === input) input.select();
     }
     this.#unit.textContent = line.unit;
-    input.dataset.open = String(isOpen);
+    input.dataset.next = String(line.isNext);
     input.readOnly = !cell.canType;
     input.tabIndex = cell.canType ? 0 : -1;
     if (this.#list !== undefined) {
@@ -94,9 +96,16 @@ export class TypedField implements LineControl {
   }
 
   #key(event: KeyboardEvent): void {
-    if (event.isComposing || event.altKey || event.ctrlKey || event.metaKey) return;
+    if (event.isComposing || event.altKey) return;
     const { input } = this;
-    const steps: Readonly<Record<string, 'open' | 'back' | 1 | -1>> = {
+    if (event.ctrlKey || event.metaKey) {
+      if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
+      event.preventDefault();
+      void this.#commit();
+      this.#hooks.move(input, event.key === 'ArrowDown' ? 'section' : 'section back');
+      return;
+    }
+    const steps: Readonly<Record<string, Move>> = {
       Enter: event.shiftKey ? 'back' : 'open',
       ArrowDown: 1,
       ArrowUp: -1,

@@ -5,7 +5,8 @@ import { part } from '../element.ts';
 import type { WorkerClient } from '../worker-client.ts';
 import { AnswerPanel } from './answer-panel.ts';
 import { beginForm, visitPicker } from './visit-begin.ts';
-import { isOpen, VisitSheet } from './visit-sheet.ts';
+import type { Move } from './visit-field.ts';
+import { isNext, VisitSheet } from './visit-sheet.ts';
 
 /** What the visit asks of the page around it. */
 export interface VisitHooks {
@@ -29,6 +30,8 @@ export class VisitScreen {
   #view: VisitView | undefined;
   #said = '';
   #wantsFocus = false;
+  /** The last step of the keyboard to what is still open. */
+  #moved: { readonly from: HTMLElement; readonly to: HTMLElement } | undefined;
 
   constructor(hooks: VisitHooks) {
     this.#hooks = hooks;
@@ -44,7 +47,9 @@ export class VisitScreen {
     part('read-now').addEventListener('click', () => void this.readNow());
     part('new-visit').addEventListener('click', () => void this.askUnit());
     part('visits').addEventListener('click', () => void this.askVisit());
-    part('visit').addEventListener('keydown', (event) => this.#key(event));
+    document.addEventListener('keydown', (event) => {
+      if (!part('visit').hidden && document.querySelector('dialog[open]') === null) this.#key(event);
+    });
   }
 
   /** Row and line in hand, for the table. */
@@ -76,6 +81,7 @@ export class VisitScreen {
     const isNew = this.#sheet.paint(view);
     if (this.#wantsFocus) this.#focusOpen();
     else if (isNew && focused !== undefined) this.#sheet.control(focused)?.focus();
+    else this.#followUp();
     this.#wantsFocus = false;
     for (const id of ['next-set', 'read-now']) part<HTMLButtonElement>(id).disabled = false;
     const { next, why } = view.answer;
@@ -110,15 +116,16 @@ export class VisitScreen {
   async askUnit(): Promise<void> {
     const list = await this.#list();
     if (list === undefined) return;
-    this.place ??= { sheet: list.sheet, row: 0 };
+    if (this.#view === undefined) this.place = { sheet: list.sheet, row: 0 };
     this.#answer.ask(`Visit ${list.nextVisit}`, 'Which unit?');
     part('visit-sets').replaceChildren(
       beginForm(list, {
-        begin: (unit) => void this.#begin(unit),
+        begin: (unit, technician) => void this.#begin(unit, technician),
         leave: list.visits.length === 0 ? undefined : () => this.#back(),
       }),
     );
-    if (list.units.length === 0 || !matchMedia('(pointer: coarse)').matches) part('visit-unit').focus();
+    if (list.units.length === 0 || !matchMedia('(pointer: coarse)').matches)
+      part(list.asksTechnician ? 'visit-technician' : 'visit-unit').focus();
   }
 
   async askVisit(): Promise<void> {
@@ -150,11 +157,11 @@ export class VisitScreen {
     this.#hooks.look();
   }
 
-  async #begin(unit: string): Promise<void> {
+  async #begin(unit: string, technician: string): Promise<void> {
     this.#isAsking = false;
     this.#wantsFocus = true;
     const isBegun = await this.#hooks.act((gaze) =>
-      this.#hooks.worker.ask('beginVisit', unit, momentNow(), gaze),
+      this.#hooks.worker.ask('beginVisit', unit, technician, momentNow(), gaze),
     );
     if (!isBegun) await this.askUnit();
   }
@@ -184,19 +191,45 @@ export class VisitScreen {
     await Promise.resolve();
   }
 
-  #move(from: HTMLElement, step: 'open' | 'back' | 1 | -1): void {
+  #move(from: HTMLElement, step: Move): void {
+    const next = this.#target(from, step);
+    this.#moved = step === 'open' && next !== undefined ? { from, to: next } : undefined;
+    next?.focus();
+    next?.closest('.line')?.scrollIntoView({ block: 'nearest' });
+  }
+
+  /** What was answered may ask for more, such as the weight of a residual: the keyboard goes there if it has not moved on. */
+  #followUp(): void {
+    const moved = this.#moved;
+    this.#moved = undefined;
+    if (moved === undefined || document.activeElement !== moved.to) return;
+    if (moved.to instanceof HTMLInputElement && moved.to.value !== '') return;
+    const next = this.#target(moved.from, 'open');
+    if (next !== undefined && next !== moved.to) this.#move(moved.from, 'open');
+  }
+
+  #target(from: HTMLElement, step: Move): HTMLElement | undefined {
     const controls = this.#sheet.controls();
     const at = controls.findIndex(({ dataset }) => dataset.line === from.dataset.line);
     const after = controls.slice(at + 1);
-    // Enter goes to what is still open, then to the next line, and from the last line on to the next set.
-    const next =
-      step === 'open'
-        ? (after.find((control) => isOpen(control)) ??
-          after.find((control) => isBlank(control)) ??
-          part('next-set'))
-        : controls[at + (step === 'back' ? -1 : step)];
-    next?.focus();
-    next?.scrollIntoView({ block: 'nearest' });
+    switch (step) {
+      // From the last line that is still open Enter goes on to the next set.
+      case 'open':
+        return after.find((control) => isNext(control)) ?? part('next-set');
+      case 'section': {
+        const here = from.closest('.section');
+        return (
+          after.find((control) => isNext(control) && control.closest('.section') !== here) ?? part('next-set')
+        );
+      }
+      case 'section back': {
+        const sections = [...new Set(controls.map((control) => control.closest('.section')))];
+        const before = sections[sections.indexOf(from.closest('.section')) - 1];
+        return controls.find((control) => control.closest('.section') === before);
+      }
+      default:
+        return controls[at + (step === 'back' ? -1 : step)];
+    }
   }
 
   #focusOpen(): void {
@@ -213,18 +246,13 @@ export class VisitScreen {
     if (isCommand && event.key === 'Enter') void this.nextSet();
     else if (isCommand && (event.key === ';' || event.code === 'Semicolon')) void this.readNow();
     else return;
+    // A focused button would be pressed by the same key.
     event.preventDefault();
   }
 }
 
 function isSameCell(one: VisitCell | undefined, other: VisitCell): boolean {
   return one?.sheet === other.sheet && one.row === other.row && one.column === other.column;
-}
-
-function isBlank(control: HTMLElement): boolean {
-  return control instanceof HTMLInputElement
-    ? control.value === ''
-    : control.parentElement?.querySelector('[aria-checked="true"]') === null;
 }
 
 /** Local date and time as a log takes it. */

@@ -48,7 +48,7 @@ export class VisitSheet {
   control(name?: string): HTMLElement | undefined {
     const controls = this.controls();
     if (name !== undefined) return controls.find(({ dataset }) => dataset.line === name);
-    return controls.find((control) => isOpen(control)) ?? controls[0];
+    return controls.find((control) => isNext(control)) ?? controls[0];
   }
 
   /** Everything that takes the keyboard, top to bottom: one for each line. */
@@ -63,9 +63,12 @@ export class VisitSheet {
   }
 
   #lay({ sets, present, sections, unit, visit }: VisitView): void {
-    const groups = sections.map(
-      (section: VisitSectionView) => new SectionGroup(section, sets, present, this.#hooks),
-    );
+    const isWaiting = sections.some(({ open }) => open.length > 0);
+    const hooks = this.#hooks;
+    const groups = sections.map((section: VisitSectionView) => {
+      const folds = isWaiting || section.name === 'nameplate';
+      return new SectionGroup(section, sets, { present, folds, hooks });
+    });
     this.#groups = groups;
     this.#headRow = this.#heads(sets, present);
     const table = element(
@@ -115,8 +118,9 @@ export class VisitSheet {
   }
 }
 
-export function isOpen(control: HTMLElement): boolean {
-  return control.dataset.open === 'true';
+/** Still to be answered in the set in hand. */
+export function isNext(control: HTMLElement): boolean {
+  return control.dataset.next === 'true';
 }
 
 function shapeOf({ unit, visit, sets, present, sections }: VisitView): string {

@@ -48,11 +48,21 @@ function entryView(
   const cells = sets.map((set) =>
     hasSection(section, set) ? cellOf(set.row, field, set.findings) : undefined,
   );
+  const asked = isAsked(entry, field, here);
+  const at = sets.indexOf(here);
+  const before = sets.slice(0, at).findLast(({ isStanding }) => isStanding === here.isStanding);
+  const isWanted = before === undefined || before.row.shown(entry.field) !== '' || isAskedNow(field, here);
   return lineView(here.row, field, cells, {
     label: labelOf(entry),
     isOfVisit: entry.ofVisit === true,
-    isAsked: isAsked(entry, field, here),
+    isAsked: asked,
+    isNext: asked && isWanted && here.row.shown(entry.field) === '',
   });
+}
+
+/** Required because of what this very set says, such as the cylinder of what was added. */
+function isAskedNow(field: Field, { row }: CheckedSet): boolean {
+  return typeof field.required !== 'boolean' && isRequiredHere(field, row.record.row);
 }
 
 /** The line of a field of any record. */
@@ -60,13 +70,13 @@ export function lineView(
   row: RecordTableRow,
   field: Field,
   cells: readonly (VisitCell | undefined)[],
-  { label, isOfVisit, isAsked: asked }: { label: string; isOfVisit: boolean; isAsked: boolean },
+  about: Pick<VisitLineView, 'label' | 'isOfVisit' | 'isAsked' | 'isNext'>,
 ): VisitLineView {
   const choices = choicesFor(row, field);
   const isLong = choices.length > mostButtons;
   return {
+    ...about,
     name: field.name,
-    label,
     unit: field.kind === 'number' ? row.unit(headingOf(row, field)) : '',
     kind:
       field.kind === 'number'
@@ -76,8 +86,6 @@ export function lineView(
           : 'text',
     choices,
     help: field.help,
-    isOfVisit,
-    isAsked: asked,
     cells,
     expected: '',
     verdict: '',
@@ -97,7 +105,7 @@ function headingOf(row: RecordTableRow, field: Field): string {
 
 function isAsked(entry: VisitEntry, field: Field, { row }: CheckedSet): boolean {
   if (row.fieldValue(entry.field) !== null && row.fieldValue(entry.field) !== '') return true;
-  if (entry.isSeldom === true) return false;
+  if (entry.isSeldom === true) return row.text('Ask next').includes(field.heading);
   // What is required only at times is asked for at those times, the rest always.
   return typeof field.required === 'boolean' || isRequiredHere(field, row.record.row);
 }
@@ -167,6 +175,7 @@ function figureView(
     help: '',
     isOfVisit: false,
     isAsked: true,
+    isNext: false,
     cells: sets.map((set) => (hasSection(section, set) ? figureCell(set.row, line.figure) : undefined)),
     expected: expected === '–' ? '' : expected,
     verdict,

@@ -2,6 +2,7 @@ import { isEntry, visitLayout } from '../../../../../src/records/index.ts';
 import type { VisitEntry } from '../../../../../src/records/index.ts';
 import type { Typed } from '../../protocol.ts';
 import type { VisitPlace } from '../../visit-protocol.ts';
+import { answerInHand } from '../answer-in-hand.ts';
 import type { LogSession } from '../log-session.ts';
 import type { Outcome } from '../outcome.ts';
 import { refused } from '../outcome.ts';
@@ -10,7 +11,7 @@ import { typedDate } from '../typed-date.ts';
 import { nextVisitNumber } from './visit-number.ts';
 import { RecordTableRow, rowsOf, rowWith } from './visit-row.ts';
 import type { RecordSheet } from './visit-table.ts';
-import { unitTableOf, visitTableOf } from './visit-table.ts';
+import { staffTableOf, unitTableOf, visitTableOf } from './visit-table.ts';
 import { lastSet } from './visit-view.ts';
 
 /** A change of a visit, and the row that is in hand after it. */
@@ -31,17 +32,20 @@ for (const entry of visitLayout.flatMap(({ lines }) => lines.filter(isEntry))) {
 }
 
 /** Begins a visit to a unit; a unit that the register does not know yet is put there. */
-export function beginVisit(session: LogSession, unit: string, at: string): VisitStep {
+export function beginVisit(session: LogSession, unit: string, person: string, at: string): VisitStep {
   const found = visitTableOf(session.workbook);
   if (found === undefined) return { outcome: refused(noLog), row: 0 };
   const name = unit.trim();
   if (name === '') return { outcome: refused('A visit is to a unit: pick one, or write its name.'), row: 0 };
-  const trouble = registered(session, name);
+  const who = person.trim();
+  const trouble =
+    registered(session, unitTableOf(session.workbook), 'unit_id', name) ??
+    registered(session, staffTableOf(session.workbook), 'technician_id', who);
   if (trouble !== undefined) return { outcome: trouble, row: 0 };
   // The register may have grown, and with it everything was opened anew.
   const table = visitTableOf(session.workbook) ?? found;
   const visits = [...rowsOf(session, table)].filter((row) => !row.isFree).map((row) => row.shown('visit_id'));
-  const technician = lastSet(session)?.typed('technician_id') ?? '';
+  const technician = who === '' ? usualTechnician(session) : who;
   const row = lastTypedRow(table.table) + 1;
   return put(session, table, row, {
     unit_id: name,
@@ -53,10 +57,27 @@ export function beginVisit(session: LogSession, unit: string, at: string): Visit
   });
 }
 
-function registered(session: LogSession, unit: string): Outcome | undefined {
-  const register = unitTableOf(session.workbook);
-  if (register === undefined || rowWith(session, register, 'unit_id', unit) !== undefined) return undefined;
-  const { outcome } = put(session, register, lastTypedRow(register.table) + 1, { unit_id: unit });
+/** Whoever took the last set, or the only one there is. */
+function usualTechnician(session: LogSession): string {
+  const last = lastSet(session)?.typed('technician_id') ?? '';
+  const staff = staffTableOf(session.workbook);
+  if (last !== '' || staff === undefined) return last;
+  const people = [...rowsOf(session, staff)].map((row) => row.shown('technician_id'));
+  const named = people.filter((name) => name !== '');
+  return named.length === 1 ? (named[0] ?? '') : '';
+}
+
+/** Puts a name into a register that does not have it yet; the reason when it cannot. */
+function registered(
+  session: LogSession,
+  register: RecordSheet | undefined,
+  field: string,
+  name: string,
+): Outcome | undefined {
+  if (register === undefined || name === '' || rowWith(session, register, field, name) !== undefined) {
+    return undefined;
+  }
+  const { outcome } = put(session, register, lastTypedRow(register.table) + 1, { [field]: name });
   return outcome.wasRefused ? outcome : undefined;
 }
 
@@ -91,10 +112,11 @@ export function nextSet(session: LogSession, place: VisitPlace, at: string): Vis
   });
 }
 
-/** What is done between two sets: cleaning when something was found dirty, else a step of the charge. */
+/** What is done between two sets: cleaning what was dirty, nothing more where all is well, else a step of the charge. */
 function nextStage(here: RecordTableRow, sets: readonly RecordTableRow[]): string {
   const looks = ['filter', 'evap_coil', 'cond_coil', 'vents', 'fan'].map((field) => here.shown(field));
   if (looks.some((word) => word === 'dirty' || word === 'blocked')) return 'after cleaning';
+  if (answerInHand(here)?.state === 'good') return 'final';
   const steps = sets.map((row) => Number(/ (\d+)$/.exec(row.shown('stage'))?.[1] ?? 0));
   return `after step ${Math.max(0, ...steps) + 1}`;
 }

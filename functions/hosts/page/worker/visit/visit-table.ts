@@ -1,5 +1,5 @@
 import type { Field, MatchedColumn, RecordTable } from '../../../../../src/records/index.ts';
-import { matchHeadings, unitRegister, visitLog } from '../../../../../src/records/index.ts';
+import { matchHeadings, staffList, unitRegister, visitLog } from '../../../../../src/records/index.ts';
 import type { Table } from '../../../../workbook/model/table.ts';
 import type { Workbook } from '../../../../workbook/run/workbook.ts';
 
@@ -17,6 +17,7 @@ interface Known {
   readonly tables: number;
   readonly visits: RecordSheet | undefined;
   readonly units: RecordSheet | undefined;
+  readonly staff: RecordSheet | undefined;
 }
 
 const known = new WeakMap<Workbook, Known>();
@@ -41,6 +42,7 @@ function tablesOf(workbook: Workbook): Known {
     // The latest sets and the list of visits have some of these columns, the readings have all.
     visits: find(visitLog, ['unit_id', 'visit_id', 'set_no', 'compressor_state', 'frost', 'added']),
     units: find(unitRegister, ['unit_id', 'refrigerant', 'nameplate']),
+    staff: find(staffList, ['technician_id', 'name', 'cert_type']),
   };
   known.set(workbook, found);
   return found;
@@ -54,4 +56,9 @@ export function visitTableOf(workbook: Workbook): RecordSheet | undefined {
 /** The unit register beside it. */
 export function unitTableOf(workbook: Workbook): RecordSheet | undefined {
   return tablesOf(workbook).units;
+}
+
+/** The people who work with the log. */
+export function staffTableOf(workbook: Workbook): RecordSheet | undefined {
+  return tablesOf(workbook).staff;
 }

@@ -12,7 +12,7 @@ import type { LogSession } from '../log-session.ts';
 import type { CheckedSet } from './visit-lines.ts';
 import { cellOf, lineView, sectionView } from './visit-lines.ts';
 import { momentText, RecordTableRow, rowsOf, rowWith } from './visit-row.ts';
-import { unitTableOf, visitTableOf } from './visit-table.ts';
+import { staffTableOf, unitTableOf, visitTableOf } from './visit-table.ts';
 import { nextVisitNumber } from './visit-number.ts';
 
 /** Most visits offered to go back to. */
@@ -112,7 +112,12 @@ function unitSection(
     const cells = Array.from({ length: count }, (_one, index) => (index === present ? cell : undefined));
     return [
       {
-        ...lineView(row, field, cells, { label: field.heading, isOfVisit: true, isAsked: true }),
+        ...lineView(row, field, cells, {
+          label: field.heading,
+          isOfVisit: true,
+          isAsked: true,
+          isNext: cell.canType && cell.shown === '',
+        }),
         name: `unit ${name}`,
       },
     ];
@@ -193,10 +198,12 @@ export function visitList(session: LogSession): VisitList | undefined {
           .map((row) => row.shown('unit_id'))
           .filter((name) => name !== '')
           .map((name) => ({ name, about: aboutUnit(session, name) }));
+  const staff = staffTableOf(session.workbook);
   return {
     sheet: table.table.sheet.index,
     units,
     visits: visits.slice(0, mostVisits),
     nextVisit: nextVisitNumber(visits.map(({ visit }) => visit)),
+    asksTechnician: staff !== undefined && [...rowsOf(session, staff)].every((row) => row.isFree),
   };
 }
