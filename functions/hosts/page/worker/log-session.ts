@@ -17,6 +17,7 @@ import { fine, refused } from './outcome.ts';
 import { lastTypedRow, shiftRows } from './table-rows.ts';
 import { isDoubtfulDate } from './typed-date.ts';
 import { readTyped } from './typed-input.ts';
+import { understood } from './typed-reading.ts';
 import { complaintOf, validationOf } from './validations.ts';
 
 /** Cells one action may change. */
@@ -34,6 +35,7 @@ export class LogSession extends EditedLog {
     if (typeof grown === 'string') return refused(grown);
     const sheet = this.sheet(sheetIndex);
     const complaints: string[] = [];
+    const told: string[] = [];
     const order = dateOrderOf(this.workbook, sheet);
     const steps: CellStep[] = [];
     let doubtful: string | undefined;
@@ -41,7 +43,16 @@ export class LogSession extends EditedLog {
       if (row >= rowLimit) continue;
       const table = this.workbook.tableAt(sheet, row, column);
       const pattern = this.fileFormat(sheet, row, column);
-      const read = readTyped(typed, pattern, this.workbook.dateSystem, order);
+      const meant = understood(this, sheet, { row, column }, typed);
+      if (meant !== undefined && 'refusal' in meant) {
+        if (!isPasted) return this.#withdrawn(meant.refusal, grown);
+        complaints.push(`${cellAddress(row, column)}: ${meant.refusal}`);
+      }
+      if (meant !== undefined && 'told' in meant && meant.told !== '') told.push(meant.told);
+      const read =
+        meant !== undefined && 'content' in meant
+          ? meant.content
+          : readTyped(typed, pattern, this.workbook.dateSystem, order);
       const content = 'formula' in read ? { formula: enteredFormula(read.formula, table) } : read;
       const trouble = troubleWith(this.workbook, content, sheet, row, column);
       if (trouble !== undefined) return this.#withdrawn(trouble, grown);
@@ -87,7 +98,8 @@ export class LogSession extends EditedLog {
       );
     }
     const doubt = complaints[0] === undefined ? '' : `Taken, but look again at ${complaints[0]}${more}`;
-    return { ...fine, notice: `${doubt}${replaced}`.trim(), isRebuilt: grown };
+    const [how = ''] = complaints.length === 0 ? told : [];
+    return { ...fine, notice: `${doubt}${how}${replaced}`.trim(), isRebuilt: grown };
   }
 
   clear(sheetIndex: number, area: Area): Outcome {

@@ -62,3 +62,9 @@ export function unitTableOf(workbook: Workbook): RecordSheet | undefined {
 export function staffTableOf(workbook: Workbook): RecordSheet | undefined {
   return tablesOf(workbook).staff;
 }
+
+/** Every table of the workbook that holds a declared record. */
+export function recordTablesOf(workbook: Workbook): readonly RecordSheet[] {
+  const { visits, units, staff } = tablesOf(workbook);
+  return [visits, units, staff].filter((each) => each !== undefined);
+}
