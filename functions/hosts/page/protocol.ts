@@ -96,6 +96,14 @@ export interface CellInHand extends Spot {
   readonly prompt: string;
   readonly choices: readonly string[];
   readonly hasFormula: boolean;
+  /** Of a table: where Tab goes on, and back, over what is worked out. */
+  readonly tabTo: { readonly next: Spot | undefined; readonly previous: Spot | undefined };
+  /** What Ctrl+; puts down here. */
+  readonly stamp: 'day' | 'moment';
+}
+
+export interface FoundCell extends Spot {
+  readonly sheet: number;
 }
 
 export interface View {
@@ -232,6 +240,8 @@ export interface Calls {
   /** Repair or replace for a unit of the open log. */
   estimate(unit: string, template: Uint8Array): MadeWorkbook;
   look(gaze: Gaze): View;
+  /** The next place of a text, or the one before it; an address is gone to. */
+  find(text: string, from: FoundCell, isBackwards: boolean): FoundCell | undefined;
   type(cells: readonly Typed[], isPasted: boolean, gaze: Gaze): View;
   clear(area: Area, gaze: Gaze): View;
   /** Copies cells with their formulas, which move along. */

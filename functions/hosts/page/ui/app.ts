@@ -13,10 +13,12 @@ import { Editor } from './editor.ts';
 import { element, part } from './element.ts';
 import { Grid } from './grid.ts';
 import { giveHands } from './grid-hands.ts';
+import { momentNow } from './moment-now.ts';
 import { layOutForPrint } from './print.ts';
 import { paintStrip } from './strip.ts';
 import { Suggestions } from './suggestions.ts';
 import { SheetTabs } from './tabs.ts';
+import { showMode, type ViewMode } from './view-mode.ts';
 import { VisitScreen } from './visit/visit-screen.ts';
 import type { WorkerClient } from './worker-client.ts';
 
@@ -29,7 +31,7 @@ export class App {
   view: View | undefined;
   onChange: (view: View) => void = () => undefined;
   readonly visit: VisitScreen;
-  #mode: 'visit' | 'table' = 'table';
+  #mode: ViewMode = 'table';
   readonly #looks: CellLooks;
   readonly #tabs: SheetTabs;
   readonly #clipboard: Clipboard;
@@ -50,6 +52,7 @@ export class App {
     this.editor = new Editor(this.grid, part<HTMLInputElement>('formula'), suggestions, {
       typed: () => (this.#isViewOfCell() ? (this.view?.inHand.typed ?? '') : ''),
       choices: () => (this.#isViewOfCell() ? (this.view?.inHand.choices ?? []) : []),
+      tab: (step) => this.#tab(step),
       commit: (text, { row, column }) =>
         this.act((gaze) => worker.ask('type', [{ row, column, typed: text }], false, gaze)),
     });
@@ -71,6 +74,8 @@ export class App {
       redo: () => void this.act((gaze) => worker.ask('redo', gaze)),
       follow: (spot) => this.#follow(spot),
       hasChoices: () => (this.view?.inHand.choices.length ?? 0) > 0,
+      tab: (step) => this.#tab(step),
+      stamp: () => void this.#stamp(),
     });
     sizeByPointer(this.grid, (...sizes) => void this.setWidths(...sizes));
     void worker.ask('functions').then((functions) => suggestions.setFunctions(functions));
@@ -128,17 +133,9 @@ export class App {
     this.grid.root.focus({ preventScroll: true });
   }
 
-  #setMode(mode: 'visit' | 'table'): void {
+  #setMode(mode: ViewMode): void {
     this.#mode = mode;
-    const isVisit = mode === 'visit';
-    document.documentElement.dataset.mode = mode;
-    for (const id of ['visit', 'visit-bar']) part(id).hidden = !isVisit;
-    for (const id of ['work-bar', 'work', 'tabs']) part(id).hidden = isVisit;
-    for (const id of ['fill', 'add-row', 'cell-menu', 'show-charts']) part(id).hidden = isVisit;
-    part('strip').hidden = isVisit;
-    part('bubble').hidden = true;
-    part('show-visit').setAttribute('aria-pressed', String(isVisit));
-    part('show-table').setAttribute('aria-pressed', String(!isVisit));
+    showMode(mode);
   }
 
   /** What the page looks at now. */
@@ -260,14 +257,23 @@ export class App {
     notice.hidden = words === '';
   }
 
-  get #isFleet(): boolean {
-    return (
-      this.log?.sheets.some(({ tables }) => tables.some(({ name }) => name === 'TechnicianFigures')) === true
-    );
+  #hasTable(wanted: string): boolean {
+    return this.log?.sheets.some(({ tables }) => tables.some(({ name }) => name === wanted)) === true;
   }
 
-  get #hasReadings(): boolean {
-    return this.log?.sheets.some(({ tables }) => tables.some(({ name }) => name === 'Readings')) === true;
+  get #isFleet(): boolean {
+    return this.#hasTable('TechnicianFigures');
+  }
+
+  #tab(step: number): Spot | undefined {
+    const { tabTo } = this.view?.inHand ?? {};
+    return this.#isViewOfCell() ? (step > 0 ? tabTo?.next : tabTo?.previous) : undefined;
+  }
+
+  #stamp(): Promise<boolean> {
+    const now = momentNow();
+    const typed = this.view?.inHand.stamp === 'moment' ? now : now.slice(0, 10);
+    return this.act((gaze) => this.worker.ask('type', [{ ...this.grid.inHand, typed }], false, gaze));
   }
 
   #isViewOfCell(): boolean {
@@ -296,7 +302,7 @@ export class App {
     this.#clipboard.ready(view.selected, gaze);
     if (view.hand !== undefined) paintStrip(part('strip'), view.hand);
     // A workbook without gates and answers gets the room for its cells.
-    part('strip').hidden = view.hand === undefined && !this.#hasReadings;
+    part('strip').hidden = view.hand === undefined && !this.#hasTable('Readings');
     this.onChange(view);
     this.#chart(gaze);
     this.#chartSheet(gaze);

@@ -11,6 +11,8 @@ export interface EditorHooks {
   readonly typed: () => string;
   readonly choices: () => readonly string[];
   /** Takes the text; false when it was refused. */
+  /** Where Tab goes, or back; undefined where that is the next cell. */
+  readonly tab: (step: number) => Spot | undefined;
   readonly commit: (text: string, at: Spot) => Promise<boolean>;
 }
 
@@ -105,6 +107,7 @@ export class Editor {
     if (!this.#isOpen) return;
     const text = this.bar.value;
     const at = this.#at;
+    const beside = right === 0 ? undefined : this.#hooks.tab(right);
     this.#close();
     const isTaken = text === this.#hooks.typed() || (await this.#hooks.commit(text, at));
     if (!isTaken) {
@@ -117,7 +120,8 @@ export class Editor {
       this.field.select();
       return;
     }
-    if (down !== 0 || right !== 0) this.#grid.select({ row: at.row + down, column: at.column + right });
+    if (beside !== undefined) this.#grid.select(beside);
+    else if (down !== 0 || right !== 0) this.#grid.select({ row: at.row + down, column: at.column + right });
   }
 
   cancel(): void {

@@ -17,6 +17,10 @@ export interface GridActions {
   /** Follows a link of the cell; false when it has none. */
   readonly follow: (spot: Spot) => boolean;
   readonly hasChoices: () => boolean;
+  /** Where Tab goes, or back; undefined where that is the next cell. */
+  readonly tab: (step: 1 | -1) => Spot | undefined;
+  /** Puts down the date, or date and time where the cell has both. */
+  readonly stamp: () => void;
 }
 
 /** Keyboard and pointer on the grid. */
@@ -66,6 +70,9 @@ function onKey(event: KeyboardEvent, grid: Grid, editor: Editor, actions: GridAc
         return true;
       case 'y':
         actions.redo();
+        return true;
+      case ';':
+        actions.stamp();
         return true;
       case 'd':
         actions.fillDown();
@@ -129,7 +136,9 @@ function onKey(event: KeyboardEvent, grid: Grid, editor: Editor, actions: GridAc
       grid.select({ ...inHand, row: inHand.row + (shiftKey ? -1 : 1) });
       return true;
     case 'Tab':
-      grid.select({ ...inHand, column: inHand.column + (shiftKey ? -1 : 1) });
+      grid.select(
+        actions.tab(shiftKey ? -1 : 1) ?? { ...inHand, column: inHand.column + (shiftKey ? -1 : 1) },
+      );
       return true;
     case 'F2':
       editor.open(true);

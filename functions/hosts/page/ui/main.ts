@@ -3,6 +3,7 @@ import { App } from './app.ts';
 import { openCellMenu } from './cell-menu.ts';
 import { ask } from './dialogs.ts';
 import { part } from './element.ts';
+import { FindBar } from './find-bar.ts';
 import { LogFiles } from './log-files.ts';
 import { WorkerClient } from './worker-client.ts';
 
@@ -13,6 +14,7 @@ const longMs = 10_000;
 const worker = new WorkerClient('worker.js');
 const app = new App(worker);
 const files = new LogFiles(app);
+const find = new FindBar(app);
 
 let busySince = 0;
 let timer: ReturnType<typeof setTimeout> | undefined;
@@ -78,6 +80,7 @@ onClick('cell-menu', () => {
   openCellMenu(app, { x: box.left, y: box.bottom + 2 });
 });
 onClick('fill', () => refocus(app.fillDown()));
+onClick('show-find', () => find.open());
 onClick('print', () => {
   const sheets = app.log?.sheets ?? [];
   const card = sheets.findIndex(({ name }) => name === 'Visit card' || name === 'Offer');
@@ -120,6 +123,9 @@ document.addEventListener('keydown', (event) => {
   } else if (isCommand && event.key.toLowerCase() === 'o') {
     event.preventDefault();
     void files.open();
+  } else if (isCommand && !event.shiftKey && /^[fg]$/i.test(event.key)) {
+    event.preventDefault();
+    void app.editor.finish(0, 0).then(() => find.open());
   }
 });
 

@@ -56,6 +56,17 @@ export class LogSession extends EditedLog {
       const content = 'formula' in read ? { formula: enteredFormula(read.formula, table) } : read;
       const trouble = troubleWith(this.workbook, content, sheet, row, column);
       if (trouble !== undefined) return this.#withdrawn(trouble, grown);
+      if (
+        !isPasted &&
+        'value' in content &&
+        content.value !== null &&
+        isWorkedOut(table, sheet, row, column)
+      ) {
+        return this.#withdrawn(
+          `${cellAddress(row, column)} works itself out, so “${typed}” was not written over its formula. To put a figure of your own there, press Delete first.`,
+          grown,
+        );
+      }
       if ('value' in content) {
         const check = validationOf(this.layout(sheet).validations, row, column);
         const at = { workbook: this.workbook, sheet, row, column };
@@ -252,4 +263,9 @@ export class LogSession extends EditedLog {
     }
     return undefined;
   }
+}
+
+/** A cell of a table that computes its column: a figure typed there by accident would stand for all times. */
+function isWorkedOut(table: Table | undefined, sheet: Sheet, row: number, column: number): boolean {
+  return table !== undefined && sheet.formula(row, column) !== undefined;
 }

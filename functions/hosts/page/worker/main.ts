@@ -8,6 +8,7 @@ import { FileError } from '../../../workbook/file/file-error.ts';
 import type { CallName, Calls, Gaze, LogInfo, View } from '../protocol.ts';
 import { namespace } from '../spell.ts';
 import { chartsOf } from './charts.ts';
+import { findCell } from './find-cell.ts';
 import { unitsOf } from './log-units.ts';
 import { LogSession } from './log-session.ts';
 import type { Outcome } from './outcome.ts';
@@ -160,6 +161,7 @@ const methods: Methods = {
     return estimateOf(log, unit, template, unitsOf(workbook, present().sheet(0)));
   },
   look: (gaze) => view(gaze),
+  find: (text, from, isBackwards) => findCell(present(), text, from, isBackwards),
   type: (cells, isPasted, gaze) => view(gaze, () => present().type(gaze.sheet, cells, isPasted)),
   clear: (area, gaze) => view(gaze, () => present().clear(gaze.sheet, area)),
   copy: (fromSheet, from, to, gaze) => view(gaze, () => present().copy(fromSheet, from, gaze.sheet, to)),

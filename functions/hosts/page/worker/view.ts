@@ -1,7 +1,9 @@
 import { cellAddress } from '../../../workbook/model/address.ts';
 import type { Sheet } from '../../../workbook/model/sheet.ts';
 import { CellError, describeError } from '../../../workbook/model/values.ts';
-import type { Area, CellInHand, Gaze, SheetInfo, ShownCell, View } from '../protocol.ts';
+import type { Table } from '../../../workbook/model/table.ts';
+import { lastColumnOf } from '../../../workbook/model/table.ts';
+import type { Area, CellInHand, Gaze, SheetInfo, ShownCell, Spot, View } from '../protocol.ts';
 import { shownFormula } from '../spell.ts';
 import { kindOf, shownText, typedText } from './cell-text.ts';
 import { overlaysOf } from './conditional-formats.ts';
@@ -12,6 +14,7 @@ import type { Outcome } from './outcome.ts';
 import { sheetInfos } from './open-log.ts';
 import { TableRow } from './table-row.ts';
 import { choicesOf, validationOf } from './validations.ts';
+import { recordTablesOf } from './visit/visit-table.ts';
 import { visitView } from './visit/visit-view.ts';
 
 /** More selected cells than these are handed over only when copied. */
@@ -97,7 +100,37 @@ function cellInHand(session: LogSession, sheet: Sheet, row: number, column: numb
     prompt: check?.prompt || (check?.error ?? ''),
     choices: choices.map((choice) => typedText(choice, pattern, workbook.dateSystem)),
     hasFormula: owner !== undefined,
+    tabTo: {
+      next: inputBeside(table, sheet, { row, column }, 1),
+      previous: inputBeside(table, sheet, { row, column }, -1),
+    },
+    stamp: takesMoment(session, sheet, row, column) ? 'moment' : 'day',
   };
+}
+
+/** The next cell of a table in which something is typed: in the row, else in the one below or above. */
+function inputBeside(table: Table | undefined, sheet: Sheet, from: Spot, step: 1 | -1): Spot | undefined {
+  if (table === undefined || from.row < table.firstRow) return undefined;
+  const last = lastColumnOf(table);
+  let { row, column } = from;
+  for (let count = 0; count <= 2 * table.columns.length; count++) {
+    column += step;
+    if (column > last || column < table.left) {
+      row += step;
+      column = step > 0 ? table.left : last;
+      if (row < table.firstRow || row > table.lastRow) return undefined;
+    }
+    if (sheet.formula(row, column) === undefined) return { row, column };
+  }
+  return undefined;
+}
+
+function takesMoment(session: LogSession, sheet: Sheet, row: number, column: number): boolean {
+  return recordTablesOf(session.workbook).some(
+    ({ table, matched }) =>
+      table.contains(sheet, row, column) &&
+      matched.some(({ index, field }) => table.left + index === column && field.kind === 'dateTime'),
+  );
 }
 
 function errorWords(value: unknown, kept: string | undefined): string {

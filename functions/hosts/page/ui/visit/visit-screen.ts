@@ -2,6 +2,7 @@
 import type { Gaze, View } from '../../protocol.ts';
 import type { VisitCell, VisitList, VisitPlace, VisitView } from '../../visit-protocol.ts';
 import { part } from '../element.ts';
+import { momentNow } from '../moment-now.ts';
 import type { WorkerClient } from '../worker-client.ts';
 import { AnswerPanel } from './answer-panel.ts';
 import { beginForm, visitPicker } from './visit-begin.ts';
@@ -29,6 +30,8 @@ export class VisitScreen {
   #isAsking = false;
   #view: VisitView | undefined;
   #said = '';
+  /** The line that had the keyboard last. */
+  #line: string | undefined;
   #wantsFocus = false;
   /** The last step of the keyboard to what is still open. */
   #moved: { readonly from: HTMLElement; readonly to: HTMLElement } | undefined;
@@ -47,6 +50,9 @@ export class VisitScreen {
     part('read-now').addEventListener('click', () => void this.readNow());
     part('new-visit').addEventListener('click', () => void this.askUnit());
     part('visits').addEventListener('click', () => void this.askVisit());
+    part('visit-sets').addEventListener('focusin', ({ target }) => {
+      this.#line = (target as HTMLElement).dataset.line;
+    });
     document.addEventListener('keydown', (event) => {
       if (!part('visit').hidden && document.querySelector('dialog[open]') === null) this.#key(event);
     });
@@ -54,7 +60,7 @@ export class VisitScreen {
 
   /** Row and line in hand, for the table. */
   get cellInHand(): VisitCell | undefined {
-    const name = (document.activeElement as HTMLElement | null)?.dataset.line;
+    const name = this.#line;
     const lines = this.#view?.sections.flatMap((section) => section.lines) ?? [];
     return lines.find((line) => line.name === name)?.cells[this.#view?.present ?? 0];
   }
@@ -64,6 +70,7 @@ export class VisitScreen {
     this.place = place;
     this.#view = undefined;
     this.#isAsking = false;
+    this.#line = undefined;
     this.#sheet.forget();
     this.#wantsFocus = true;
   }
@@ -253,12 +260,4 @@ export class VisitScreen {
 
 function isSameCell(one: VisitCell | undefined, other: VisitCell): boolean {
   return one?.sheet === other.sheet && one.row === other.row && one.column === other.column;
-}
-
-/** Local date and time as a log takes it. */
-function momentNow(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, '0');
-  const day = [String(now.getFullYear()), two(now.getMonth() + 1), two(now.getDate())].join('-');
-  return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
 }
