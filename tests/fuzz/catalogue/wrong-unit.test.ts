@@ -26,7 +26,9 @@ const unitNames: readonly string[] = [
 ].filter((name) => name !== '');
 
 function foreignTo(quantity: Quantity): readonly string[] {
-  return unitNames.filter((name) => findUnit(quantity, name) === undefined);
+  // A barometer stands for an elevation.
+  const own: readonly Quantity[] = quantity === 'altitude' ? ['altitude', 'absolutePressure'] : [quantity];
+  return unitNames.filter((name) => own.every((each) => findUnit(each, name) === undefined));
 }
 
 /** A call that works, from the function's first example. */
