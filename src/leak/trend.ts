@@ -49,8 +49,8 @@ export function tellingLosses(losses: readonly Loss[], scaleStepKg?: number): re
 }
 
 /** The trend in words, with the rates that it rests on. */
-export function trendVerdict(losses: readonly Loss[]): Verdict {
-  const word = trendOf(losses);
+export function trendVerdict(losses: readonly Loss[], scaleStepKg?: number): Verdict {
+  const word = trendOf(losses, scaleStepKg);
   return { word, reason: reasonOf(word, losses) };
 }
 

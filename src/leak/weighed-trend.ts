@@ -19,7 +19,7 @@ const dayS = 86_400;
  */
 export function weighedTrend(losses: readonly Loss[], scaleStepKg: number): Verdict {
   const last = losses.at(-1);
-  if (!last) return trendVerdict(losses);
+  if (!last) return trendVerdict(losses, scaleStepKg);
   const doubtKg = stepsOfAWeighing * scaleStepKg;
   const totalKg = losses.reduce((sum, { massKg }) => sum + massKg, 0);
   const step = phrase`a scale that shows ${figure(scaleStepKg, 'mass', { decimals: 2 })}`;
@@ -30,7 +30,7 @@ export function weighedTrend(losses: readonly Loss[], scaleStepKg: number): Verd
     };
   }
   const before = losses.slice(0, -1);
-  if (before.length === 0) return trendVerdict(losses);
+  if (before.length === 0) return trendVerdict(losses, scaleStepKg);
   const expectedKg = lossRateKgPerS(before) * last.days * dayS;
   const daysBefore = before.reduce((sum, { days }) => sum + days, 0);
   const comparedKg = doubtKg * Math.hypot(1, last.days / daysBefore);
@@ -41,5 +41,5 @@ export function weighedTrend(losses: readonly Loss[], scaleStepKg: number): Verd
       reason: phrase`${figure(last.massKg, 'mass', { decimals: 2 })} where ${figure(expectedKg, 'mass', { decimals: 2, doubt: comparedKg })} was to be expected; ${step} cannot tell whether the leak changed`,
     };
   }
-  return trendVerdict(losses);
+  return trendVerdict(losses, scaleStepKg);
 }
