@@ -107,14 +107,8 @@ export const lowCharge: Rule = (evidence) => {
   if (unchanged) return unchanged;
   if (evidence.inside.unknown !== undefined) return weighFirst(evidence, lead, said);
   if (superheatPlace(evidence) !== 'high') return superheatDisagrees(evidence, lead);
-  // Starved, and nothing left to read that tells short of gas from plugged: only a weighed nameplate charge proves it.
-  if (lead.cause !== 'low charge' && evidence.set.liquidPa === undefined) {
-    return answerOf('recover-and-weigh-in', phrase`Recover and weigh in`, [
-      ...said,
-      phrase`low charge or a restricted capillary tube: with the nameplate charge weighed in, a unit that still starves is restricted`,
-      ...massLine(evidence),
-    ]);
-  }
+  const weak = weakCase(evidence, lead, said);
+  if (weak) return weak;
   return addStep(evidence, said);
 };
 
@@ -131,6 +125,30 @@ function onTargetAfterAll(evidence: Evidence): boolean {
     second?.cause === 'nothing wrong' &&
     second.confidence === 'possible' &&
     superheatPlace(evidence) === 'not high'
+  );
+}
+
+/**
+ * Low charge or a restriction, and the readings cannot tell which: a small step by weight is a fair test where the signs are strong,
+ * never of a valve; where they are weak, a reading is wanted and not an ounce.
+ */
+function weakCase(evidence: Evidence, lead: JudgedCause, said: readonly Phrase[]): Answer | undefined {
+  if (lead.cause === 'low charge' || evidence.set.liquidPa !== undefined) return undefined;
+  if (lead.confidence === 'likely' && evidence.unit.metering !== 'valve') return undefined;
+  const open = openReadings(evidence);
+  if (open.length > 0) return measureMore(evidence, lead, open);
+  if (lead.confidence === 'likely') {
+    return answerOf('recover-and-weigh-in', phrase`Recover and weigh in`, [
+      ...said,
+      phrase`low charge or a restriction: with the nameplate charge weighed in, a unit that still starves is restricted`,
+      ...massLine(evidence),
+    ]);
+  }
+  return answerOf(
+    'measure-more',
+    phrase`Measure again`,
+    [...said, phrase`every reading is there and none decides: let it settle and take the set again`],
+    [headings.suctionLineK, headings.liquidLineK, headings.dischargeLineK],
   );
 }
 

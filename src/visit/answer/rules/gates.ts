@@ -76,6 +76,14 @@ export const coldOutdoors: Rule = ({ set, gates }) => {
   if (set.compressor === 'off') return undefined;
   const gate = gates.find(({ name }) => name === 'outdoor temperature');
   if (gate?.state !== 'closed') return undefined;
+  if (gate.word === 'Hot outdoors') {
+    return answerOf(
+      'wait',
+      phrase`Too hot outdoors: come back`,
+      [phrase`${gate.finding}: a running unit tells nothing about its charge in this heat`],
+      [headings.outdoorK],
+    );
+  }
   return answerOf('too-cold', phrase`Too cold outdoors`, [
     phrase`${gate.finding}: a running unit tells nothing about its charge`,
     phrase`come back on a warmer day, or recover and weigh the nameplate charge in: the scale needs no weather`,
