@@ -1,3 +1,4 @@
+import { standardAtmospherePa } from '../air/index.ts';
 import { CalcError } from '../errors.ts';
 import type { Phrase, Verdict } from '../phrase.ts';
 import { figure, phrase } from '../phrase.ts';
@@ -18,6 +19,8 @@ export interface SplitReading {
   readonly role: Role;
   readonly ready: string | undefined;
   readonly probeK: number;
+  /** Of the atmosphere at the site; sea level when left out [Pa]. */
+  readonly atmospherePa?: number | undefined;
 }
 
 /** Split to be expected at about half relative humidity when no wet bulb was taken. Common practice, no source. */
@@ -36,34 +39,51 @@ export function splitDoubtK(probeK: number): number {
   return combinedDoubt(probeK, probeK);
 }
 
-/** The band in which a split is unremarkable: around the published target, or rough without a wet bulb or outside the table. @throws CalcError refused */
+/**
+ * The band in which a split is unremarkable: around the published target, or rough without a wet bulb or outside the table. Fans move the same
+ * volume in thin air, less mass: with the same capacity the split would grow as the air thins, with a colder coil it grows less. So the
+ * upper end moves by the whole share and the lower end stays.
+ *
+ * @throws CalcError refused
+ */
 export function splitBand(reading: Omit<SplitReading, 'supplyTemperatureK' | 'ready' | 'probeK'>): {
   readonly band: Band;
   readonly how: Phrase;
 } {
-  const { returnTemperatureK, returnWetBulbK, role } = reading;
-  if (returnWetBulbK === undefined) return rough('without a wet bulb');
+  const { returnTemperatureK, returnWetBulbK, role, atmospherePa } = reading;
+  const seaLevelPa = standardAtmospherePa(0);
+  const growth = Math.max(1, seaLevelPa / (atmospherePa ?? seaLevelPa));
+  if (returnWetBulbK === undefined) return rough('without a wet bulb', growth);
   const targetK = targetSplitIfAny({ returnTemperatureK, returnWetBulbK });
-  if (targetK === undefined) return rough('outside the published table');
+  if (targetK === undefined) return rough('outside the published table', growth);
   const toleranceK = splitToleranceK[role];
+  const target = figure(targetK, 'temperatureDifference', { doubt: toleranceK });
   return {
-    band: { lowest: targetK - toleranceK, highest: targetK + toleranceK },
-    how: phrase`target ${figure(targetK, 'temperatureDifference', { doubt: toleranceK })}`,
+    band: { lowest: targetK - toleranceK, highest: targetK * growth + toleranceK },
+    how: isThin(growth)
+      ? phrase`target ${target}, in air this thin up to ${figure(targetK * growth + toleranceK, 'temperatureDifference')}`
+      : phrase`target ${target}`,
   };
 }
 
-function rough(why: string): { readonly band: Band; readonly how: Phrase } {
+function rough(why: string, growth: number): { readonly band: Band; readonly how: Phrase } {
+  const band = { lowest: roughBand.lowest, highest: roughBand.highest * growth };
   return {
-    band: roughBand,
-    how: phrase`rough band ${whole(roughBand.lowest)} to ${whole(roughBand.highest)} ${why}`,
+    band,
+    how: phrase`rough band ${whole(band.lowest)} to ${whole(band.highest)} ${why}`,
   };
+}
+
+/** From 2 % on, some 600 ft, thin air is worth a word. Own choice. */
+function isThin(growth: number): boolean {
+  return growth > 1.02;
 }
 
 /**
  * Return less supply air, with its doubt, against the published target (installer within 3 degF, verifier 4).
  * Refused when supply is not colder than return, or the wet bulb above the dry bulb.
  *
- * @source California RA3.2.2.7 (2008), table from memory; rough band: common practice, no source
+ * @source California RA3.2.2.7 (2008), table from memory; rough band: common practice, no source; thin air: Q = rho V cp dT
  */
 export function splitCheck(reading: SplitReading): Verdict {
   return refusalOfGate(reading.ready) ?? orRefused(() => judge(reading));

@@ -140,7 +140,7 @@ export const verdictColumns: readonly ColumnRecipe[] = [
     42,
     whenRunning(
       ['Return dry bulb', 'Supply dry bulb'],
-      `OUNCE.SPLITCHECK([@Return dry bulb],[@Supply dry bulb],[?Return wet bulb],[@Ready],"installer",${probe},log_units)`,
+      `OUNCE.SPLITCHECK([@Return dry bulb],[@Supply dry bulb],[?Return wet bulb],[@Ready],"installer",${probe},[@Elevation],log_units)`,
     ),
     'Air temperature drop against its target.',
   ),
