@@ -9,7 +9,6 @@ export interface ShippedPackage {
 }
 
 export const bundledLibraries: readonly string[];
-export const permissiveLicences: readonly string[];
 export function shippedPackages(root: string, libraries?: readonly string[]): ShippedPackage[];
 export function notPermissive(packages: readonly ShippedPackage[]): ShippedPackage[];
 export function librariesOf(paths: readonly string[]): string[];

@@ -16,7 +16,7 @@ export const bundledLibraries = [
 ];
 
 /** Licences that may be shipped. */
-export const permissiveLicences = ['MIT', 'Apache-2.0', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', '0BSD'];
+const permissiveLicences = ['MIT', 'Apache-2.0', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', '0BSD'];
 
 /** Names, versions and checksums of everything shipped that is not ours, read from the lock file, in order of names. */
 export function shippedPackages(root, libraries = bundledLibraries) {

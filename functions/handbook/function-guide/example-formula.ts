@@ -26,7 +26,7 @@ export function exampleFormula(
   return `=${spell(declaration.id)}(${words.join(',')})`;
 }
 
-export function isRange(value: CellInput | Range): value is Range {
+function isRange(value: CellInput | Range): value is Range {
   return Array.isArray(value);
 }
 

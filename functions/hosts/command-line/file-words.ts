@@ -1,3 +1,4 @@
+import { parseOptions } from './parse-options.ts';
 import { UsageError } from './usage-error.ts';
 
 export interface FileWords {
@@ -17,31 +18,31 @@ interface Allowed {
 
 /** Words of a command that reads files and writes one: INPUT... [-o OUTPUT] [flags]. @throws UsageError */
 export function readFileWords(words: readonly string[], allowed: Allowed): FileWords {
-  const inputs: string[] = [];
-  const flags = new Set<string>();
-  const options = new Map<string, string>();
-  const valued = ['-o', ...(allowed.options ?? [])];
-  let plain = false;
-  for (let index = 0; index < words.length; index += 1) {
-    const word = words[index] ?? '';
-    if (plain || !word.startsWith('-') || word === '-') inputs.push(word);
-    else if (word === '--') plain = true;
-    else if (valued.includes(word)) {
-      const value = words[index + 1];
-      if (value === undefined || value === '') throw new UsageError(`${word} needs a value behind it`);
-      options.set(word, value);
-      index += 1;
-    } else if (allowed.flags?.includes(word)) flags.add(word);
-    else
-      throw new UsageError(
-        `${word} is not known here; allowed: ${[...valued, ...(allowed.flags ?? [])].join(', ')}. A file whose name begins with a dash goes behind --`,
-      );
-  }
-  if (inputs.length === 0) throw new UsageError('name a file; --help shows how');
-  if (allowed.inputs !== undefined && inputs.length !== allowed.inputs) {
+  const { options: valued = [], flags: switches = [] } = allowed;
+  const plain = (word: string): string => word.slice('--'.length);
+  const { values, positionals } = parseOptions({
+    args: [...words],
+    allowPositionals: true,
+    options: {
+      o: { type: 'string', short: 'o' },
+      ...Object.fromEntries(valued.map((word) => [plain(word), { type: 'string' as const }])),
+      ...Object.fromEntries(switches.map((word) => [plain(word), { type: 'boolean' as const }])),
+    },
+  });
+  if (positionals.length === 0) throw new UsageError('name a file; --help shows how');
+  if (allowed.inputs !== undefined && positionals.length !== allowed.inputs) {
     throw new UsageError(
-      `takes ${allowed.inputs} file or word, received ${inputs.length}: ${inputs.join(', ')}`,
+      `takes ${allowed.inputs} file or word, received ${positionals.length}: ${positionals.join(', ')}`,
     );
   }
-  return { inputs, output: options.get('-o'), flags, options };
+  const options = new Map<string, string>();
+  const flags = new Set<string>();
+  for (const [name, value] of Object.entries<string | boolean | undefined>(values)) {
+    const word = name === 'o' ? '-o' : `--${name}`;
+    if (value === true) flags.add(word);
+    else if (typeof value !== 'string' || value === '')
+      throw new UsageError(`${word} needs a value behind it`);
+    else options.set(word, value);
+  }
+  return { inputs: positionals, output: options.get('-o'), flags, options };
 }

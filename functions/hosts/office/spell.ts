@@ -1,5 +1,5 @@
 /** Stands before every function name in the add-in's manifest. */
-export const namespace = 'OUNCE';
+const namespace = 'OUNCE';
 
 /** How Excel shows and takes a function: =OUNCE.SATTEMP(…). */
 export function spell(id: string): string {

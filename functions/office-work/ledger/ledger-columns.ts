@@ -62,7 +62,7 @@ function factorOf(column: MatchedColumn | undefined, { written, plain }: LedgerU
   return toSi(1, from, 0) / toSi(1, written.mass, 0);
 }
 
-export function identifier(name: string): string {
+function identifier(name: string): string {
   return `"${name.replaceAll('"', '""')}"`;
 }
 

@@ -54,7 +54,7 @@ function compileRange(compiler: Compiler, text: string): Evaluate {
 }
 
 /** Operand for a pattern. One that is the same in every cell is made only once. */
-export function referenceTo(compiler: Compiler, pattern: ReferencePattern): Evaluate {
+function referenceTo(compiler: Compiler, pattern: ReferencePattern): Evaluate {
   compiler.compilation.reads.push(pattern);
   const { sheet, top, left, bottom, right } = pattern;
   if (

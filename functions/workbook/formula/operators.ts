@@ -23,7 +23,7 @@ function finite(value: number): CellValue {
 }
 
 /** Sum whose rounding noise is taken for zero, so that 0.1+0.2-0.3 is 0. */
-export function addNumbers(left: number, right: number): number {
+function addNumbers(left: number, right: number): number {
   return left !== 0 && nearlyEqual(left, -right) ? 0 : left + right;
 }
 

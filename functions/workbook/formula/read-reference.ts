@@ -24,7 +24,7 @@ export function resolvePattern(pattern: ReferencePattern, place: Place): Referen
 }
 
 /** Values of a reference: one value for a single cell, else rows. */
-export function readReference(reference: Reference, place: Place): Contents {
+function readReference(reference: Reference, place: Place): Contents {
   if (reference.isSingle) return reference.first();
   return reference.toMatrix(place.workbook);
 }

@@ -11,13 +11,13 @@ import type { FunctionTable } from './standard-function.ts';
 /** A statistic of a list of numbers. */
 export type Statistic = (numbers: readonly number[]) => CellValue;
 
-export function sumNumbers(numbers: readonly number[]): number {
+function sumNumbers(numbers: readonly number[]): number {
   const sum = startSum();
   for (const value of numbers) addTo(sum, value);
   return sumOf(sum);
 }
 
-export function meanOf(numbers: readonly number[]): number | CellError {
+function meanOf(numbers: readonly number[]): number | CellError {
   return numbers.length === 0 ? divisionByZero : sumNumbers(numbers) / numbers.length;
 }
 
@@ -158,7 +158,7 @@ function sum(place: Place, _first: unknown, operands: readonly Operand[]): Opera
 }
 
 /** Counts numbers; errors and text in ranges do not count and do not hurt. */
-export function countNumbers(operands: readonly Operand[], place: Place): number {
+function countNumbers(operands: readonly Operand[], place: Place): number {
   let count = 0;
   for (const operand of operands) {
     visitValues(operand, (value, direct) => {
@@ -171,7 +171,7 @@ export function countNumbers(operands: readonly Operand[], place: Place): number
   return count;
 }
 
-export function countFilled(operands: readonly Operand[]): number {
+function countFilled(operands: readonly Operand[]): number {
   let count = 0;
   for (const operand of operands) {
     visitValues(operand, (value, direct) => {

@@ -15,7 +15,7 @@ import type { FunctionTable } from './standard-function.ts';
 /** More cells than any sheet result sensibly has; asking for more is refused instead of exhausting memory. */
 const cellLimit = 5_000_000;
 
-export function transpose(matrix: Matrix): Matrix {
+function transpose(matrix: Matrix): Matrix {
   return buildMatrix(matrix[0]?.length ?? 0, matrix.length, (row, column) => matrix[column]?.[row] ?? null);
 }
 

@@ -17,7 +17,7 @@ function presentValue(flows: readonly number[], rate: number): { value: number; 
 }
 
 /** Rate at which payments at equal intervals are worth nothing today, by Newton's method from a guess. */
-export function internalRate(flows: readonly number[], guess: number): CellValue {
+function internalRate(flows: readonly number[], guess: number): CellValue {
   if (!flows.some((flow) => flow > 0) || !flows.some((flow) => flow < 0)) return numberError;
   let rate = guess;
   for (let step = 0; step < 100; step++) {

@@ -14,7 +14,7 @@ function single(of: (value: number) => number): FunctionTable[string] {
 }
 
 /** Remainder with the sign of the divisor. */
-export function remainder(value: number, divisor: number): CellValue {
+function remainder(value: number, divisor: number): CellValue {
   if (divisor === 0) return divisionByZero;
   const quotient = Math.floor(value / divisor);
   if (quotient === 0) return value;

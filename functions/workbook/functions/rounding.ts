@@ -34,11 +34,11 @@ export function roundHalfUp(value: number, digits: number): number {
   return scaled(value, digits, (positive) => Math.floor(positive + 0.5));
 }
 
-export function roundDown(value: number, digits: number): number {
+function roundDown(value: number, digits: number): number {
   return scaled(value, digits, Math.floor);
 }
 
-export function roundUp(value: number, digits: number): number {
+function roundUp(value: number, digits: number): number {
   return scaled(value, digits, Math.ceil);
 }
 

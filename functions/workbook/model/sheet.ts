@@ -3,7 +3,7 @@ import type { ResultShape } from './result-area.ts';
 import type { CellValue } from './values.ts';
 
 /** Values of one column by row; a hole or `undefined` is a blank cell. */
-export type ValueColumn = (CellValue | undefined)[];
+type ValueColumn = (CellValue | undefined)[];
 
 /** With so many rows for each filled one, going from one to the next is the quicker way. */
 const sparse = 64;

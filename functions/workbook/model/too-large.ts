@@ -1,5 +1,5 @@
 /** Most cells that a formula may have in hand at once. A range over whole columns counts as far as the workbook reaches. */
-export const areaLimit = 2 ** 24;
+const areaLimit = 2 ** 24;
 
 /** A formula asks for more cells at once than memory should be spent on. */
 export class TooLarge extends Error {

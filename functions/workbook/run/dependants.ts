@@ -119,7 +119,7 @@ function blockKey(level: number, block: number): number {
 }
 
 /** Fewest blocks of 2^level aligned rows that make up a span of rows: at most two per level. */
-export function blocksOf(top: number, bottom: number): number[] {
+function blocksOf(top: number, bottom: number): number[] {
   const keys: number[] = [];
   let first = top;
   let last = bottom + 1;

@@ -20,7 +20,7 @@ export interface RunReport {
 }
 
 /** A workbook as a run needs it. */
-export interface Runnable {
+interface Runnable {
   readonly sheets: readonly RunSheet[];
   readonly state: RunState;
   readonly formulas: PlacedFormulas;

@@ -6,7 +6,7 @@ import { Reference } from '../model/reference.ts';
 import type { DueCells } from './due-cells.ts';
 
 /** What to do with a cell whose inputs are all settled, and with cells that wait for each other. */
-export interface SettleActions {
+interface SettleActions {
   /** Works a cell out; answers with a range it turned out to need that is not settled yet. */
   readonly workOut: (cell: RunCell) => Reference | undefined;
   readonly breakCycle: (cells: readonly RunCell[]) => void;

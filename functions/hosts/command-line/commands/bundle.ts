@@ -1,11 +1,11 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
 import { catalogue } from '../../../catalogue/index.ts';
 import { bundleOffice } from '../../office/bundle.ts';
 import { serveOffice } from '../../office/serve.ts';
 import type { Command } from '../command.ts';
 import { packageRoot } from '../package-root.ts';
+import { parseOptions } from '../parse-options.ts';
 import { UsageError } from '../usage-error.ts';
 
 export const bundleCommand: Command = {
@@ -36,21 +36,17 @@ guide/install-excel.html of the folder.`,
 type Options = Partial<Record<'base-url' | 'output' | 'serve' | 'cert' | 'key' | 'port', string>>;
 
 function readOptions(words: readonly string[]): Options {
-  try {
-    return parseArgs({
-      args: [...words],
-      options: {
-        'base-url': { type: 'string' },
-        output: { type: 'string', short: 'o' },
-        serve: { type: 'string' },
-        cert: { type: 'string' },
-        key: { type: 'string' },
-        port: { type: 'string' },
-      },
-    }).values;
-  } catch (error) {
-    throw new UsageError(error instanceof Error ? error.message : String(error));
-  }
+  return parseOptions({
+    args: [...words],
+    options: {
+      'base-url': { type: 'string' },
+      output: { type: 'string', short: 'o' },
+      serve: { type: 'string' },
+      cert: { type: 'string' },
+      key: { type: 'string' },
+      port: { type: 'string' },
+    },
+  }).values;
 }
 
 async function serve({ serve: folder = '', cert, key, port = '3443' }: Options): Promise<number> {

@@ -6,6 +6,7 @@ import { emitGuide } from '../../../handbook/function-guide/emit.ts';
 import { serveAtHome } from '../serve-at-home.ts';
 import type { Command } from '../command.ts';
 import { packageRoot } from '../package-root.ts';
+import { parseOptions } from '../parse-options.ts';
 import { UsageError } from '../usage-error.ts';
 import { visitsCommand } from './visits.ts';
 
@@ -62,18 +63,12 @@ function isSet(value: string | undefined): boolean {
 }
 
 function readWords(words: readonly string[]): { port: number | undefined; once: boolean } {
-  let port: number | undefined;
-  let once = false;
-  for (let index = 0; index < words.length; index++) {
-    const word = words[index];
-    if (word === '--once') once = true;
-    else if (word === '--port') {
-      const value = words[++index];
-      if (value === undefined || !/^\d{1,5}$/.test(value) || Number(value) > 65_535) {
-        throw new UsageError(`--port takes a number from 0 to 65535, received ${value ?? 'nothing'}`);
-      }
-      port = Number(value);
-    } else throw new UsageError(`${word ?? ''} is not known here; allowed: --port NUMBER, --once`);
+  const { port, once = false } = parseOptions({
+    args: [...words],
+    options: { port: { type: 'string' }, once: { type: 'boolean' } },
+  }).values;
+  if (port !== undefined && (!/^\d{1,5}$/.test(port) || Number(port) > 65_535)) {
+    throw new UsageError(`--port takes a number from 0 to 65535, received ${port}`);
   }
-  return { port, once };
+  return { port: port === undefined ? undefined : Number(port), once };
 }
