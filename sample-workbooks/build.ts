@@ -5,6 +5,7 @@ import { buildFleetSummary } from './fleet-summary/build-fleet-summary.ts';
 import { fleetTemplate } from './fleet-summary/template.ts';
 import { recipes } from './recipes.ts';
 import { buildWorkbook } from './writing/build-workbook.ts';
+import { seasonPlanRecipe } from './season-plan/recipe.ts';
 import { writeWorkbook } from './writing/write.ts';
 
 function put(name: string, file: Uint8Array): void {
@@ -20,3 +21,5 @@ for (const target of targets) {
   put(fileName(fleetTemplate.file, target), template);
   put(fileName('fleet-summary', target), buildFleetSummary(template));
 }
+// Plain formulas: one file for every program.
+put(fileName(seasonPlanRecipe.file, 'others'), await buildWorkbook(seasonPlanRecipe, 'others'));

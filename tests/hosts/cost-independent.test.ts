@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import type { ChoiceName, CostInput } from '../../src/cost/index.ts';
+import type { ChoiceName } from '../../src/cost/index.ts';
 import { choiceNames, costChoices, isWorkedOut, likelyValues, sampleChoices } from '../../src/cost/index.ts';
 import { inTradeUnits } from '../cost/trade-assumptions.ts';
 
@@ -78,7 +78,7 @@ function assumptionsOf(ranges: Ranges) {
     return [name, [low, likely, high]] as const;
   });
   return inTradeUnits(
-    Object.fromEntries(told) as unknown as Partial<Record<CostInput, readonly [number, number, number]>>,
+    Object.fromEntries(told),
   );
 }
 

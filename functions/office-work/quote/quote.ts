@@ -13,7 +13,8 @@ import { fillTemplate } from './fill-template.ts';
 import { readPrices } from './read-prices.ts';
 import type { SettingName } from './read-settings.ts';
 import { readSettings } from './read-settings.ts';
-import { readUnit } from './read-unit.ts';
+import type { Fleet } from './read-unit.ts';
+import { readFleet, readUnit } from './read-unit.ts';
 import { Template } from './template.ts';
 
 export interface QuoteRequest {
@@ -68,6 +69,7 @@ export interface Quote {
   /** The filled workbook, recalculated. */
   readonly bytes: Uint8Array;
   readonly unit: string;
+  readonly facts: Readonly<Record<'owner' | 'site' | 'kind' | 'gas' | 'safetyClass', string>>;
   readonly verdict: string;
   /** The recommendation and its reason, as the customer reads them. */
   readonly answer: string;
@@ -88,13 +90,14 @@ export interface Quote {
 /**
  * Fills the estimate workbook for one unit and works it out.
  *
+ * @param read - the file, where it has been read already
  * @throws FileError, CalcError when the file does not hold what is needed; nothing is written here
  */
-export function quoteFor(request: QuoteRequest): Quote {
+export function quoteFor(request: QuoteRequest, read?: Fleet): Quote {
   const { file, bytes, day, system, given } = request;
   const units = unitSystem(system);
   const plain = unitSystem(request.plainUnits ?? system);
-  const unit = readUnit(file, bytes, request.unit, plain);
+  const unit = readUnit(read ?? readFleet(file, bytes, plain), request.unit);
   const sheets = readValues(file, bytes);
   const template = new Template(loadWorkbook(request.template));
   const remarks = fillTemplate(template, unit, {
@@ -126,6 +129,13 @@ export function quoteFor(request: QuoteRequest): Quote {
       withoutChart: offered.every(({ costAYear }) => costAYear === undefined),
     }),
     unit: unit.id,
+    facts: {
+      owner: wordOf(unit.register['owner']),
+      site: wordOf(unit.register['site']),
+      kind: textOf(filled.value('unit_kind')),
+      gas: textOf(filled.value('unit_gas')),
+      safetyClass: textOf(filled.value('unit_class')),
+    },
     verdict: textOf(filled.value('estimate_verdict')),
     answer: textOf(filled.value('estimate_answer')),
     offered,
@@ -187,6 +197,8 @@ function assumptionsOf(template: Template): Pick<Quote, 'examples' | 'missing'> 
   }
   return { examples, missing };
 }
+
+const wordOf = (value: unknown): string => (typeof value === 'string' ? value : '');
 
 function textOf(value: CellValue | undefined): string {
   if (value === null || value === undefined) return '';

@@ -30,17 +30,39 @@ const noteworthy: ReadonlySet<string> = new Set([
   'verified_on',
 ]);
 
-/**
- * Finds one unit and its visits in a file that holds a unit register and a log or ledger.
- *
- * @throws FileError when the file cannot be read or holds no such tables
- * @throws CalcError not-available: no register, no ledger, no such unit, no nameplate
- */
-export function readUnit(file: string, bytes: Uint8Array, wanted: string, units: UnitSystem): UnitRecord {
+/** A file that holds a unit register and a log or ledger, read once for any number of its units. */
+export interface Fleet {
+  readonly file: string;
+  readonly gathering: Gathering;
+  readonly registered: readonly GatheredRow[];
+  readonly hasVisits: boolean;
+  readonly remarks: readonly string[];
+}
+
+/** @throws FileError when the file cannot be read or holds no such tables */
+export function readFleet(file: string, bytes: Uint8Array, units: UnitSystem): Fleet {
   const { rows, remarks } = rowsOf(file, bytes, units);
   const gathering = new Gathering();
   for (const row of rows) gathering.add(row);
-  const registered = gathering.rows(unitRegister);
+  return {
+    file,
+    gathering,
+    registered: gathering.rows(unitRegister),
+    hasVisits: rows.some(({ from }) => from.table === visitLog),
+    remarks,
+  };
+}
+
+/** Units of the register that are still in use, in its order. @throws CalcError not-available without a register */
+export function registeredUnits(fleet: Fleet): readonly string[] {
+  requireTables(fleet, 'all units');
+  return fleet.registered
+    .filter(({ values }) => values['status'] !== 'retired' && values['status'] !== 'scrapped')
+    .map(nameOf)
+    .filter((name) => name !== '');
+}
+
+function requireTables({ file, registered, hasVisits }: Fleet, wanted: string): void {
   if (registered.length === 0) {
     throw notThere(
       `${file} has no unit register`,
@@ -48,9 +70,19 @@ export function readUnit(file: string, bytes: Uint8Array, wanted: string, units:
       'a table with the headings Unit, Refrigerant, Nameplate charge',
     );
   }
-  if (!rows.some(({ from }) => from.table === visitLog)) {
+  if (!hasVisits) {
     throw notThere(`${file} has no visits`, wanted, 'a table with the headings Unit, Date and time, Added');
   }
+}
+
+/**
+ * Finds one unit and its visits.
+ *
+ * @throws CalcError not-available: no register, no ledger, no such unit, no nameplate
+ */
+export function readUnit(fleet: Fleet, wanted: string): UnitRecord {
+  requireTables(fleet, wanted);
+  const { file, gathering, registered, remarks } = fleet;
   const key = unitKey(wanted);
   const entry = registered.find((row) => unitKey(nameOf(row)) === key);
   if (entry === undefined) throw unknownUnit(file, wanted, registered.map(nameOf));

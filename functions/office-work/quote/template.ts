@@ -56,6 +56,16 @@ export class Template {
     this.put(sheet, area.top, area.left, value);
   }
 
+  /** Fills the rows under a name from the top; undefined leaves a cell as it is. */
+  putRows(name: string, rows: readonly (readonly (Filling | undefined)[])[]): void {
+    const { sheet, area } = this.#place(name);
+    rows.forEach((row, down) => {
+      row.forEach((value, across) => {
+        if (value !== undefined) this.put(sheet, area.top + down, area.left + across, value);
+      });
+    });
+  }
+
   /** Values under a name, row by row. */
   values(name: string): CellValue[][] {
     const { sheet: sheetName, area } = this.#place(name);

@@ -5,6 +5,8 @@ import type { GivenFigure } from '../../../office-work/quote/fill-template.ts';
 import { papers } from '../../../office-work/quote/finish-file.ts';
 import type { OfferedLine, Quote } from '../../../office-work/quote/quote.ts';
 import { quoteFor } from '../../../office-work/quote/quote.ts';
+import type { SeasonRequest } from '../../../office-work/quote/season-plan.ts';
+import { seasonPlan } from '../../../office-work/quote/season-plan.ts';
 import { aboutFile } from '../../../workbook/file/about-file.ts';
 import { FileError } from '../../../workbook/file/file-error.ts';
 import { openFile } from '../../../workbook/file/open-file.ts';
@@ -32,6 +34,7 @@ const valued = [
   '--new-gas',
   '--rules',
   '--paper',
+  '--budget',
 ] as const;
 
 export const quoteCommand: Command = {
@@ -39,6 +42,8 @@ export const quoteCommand: Command = {
   usage: `ouncewise quote FLEET.xlsx UNIT [-o QUOTE.xlsx] [--set "NAME=LIKELY[,LOW,HIGH]; ..."] [--for excel]
                 [--units SI] [--plain-units SI] [--outfit NAME] [--by NAME] [--address TEXT]
                 [--tax PERCENT] [--new-gas GAS] [--rules EU] [--paper A4]
+
+ouncewise quote FLEET.xlsx --all [-o PLAN.xlsx] [--budget MONEY] [the other options]
 
 Reads the unit's register row and everything that was weighed into it, fills the estimate workbook and works it out.
 Columns are found by their headings; a visit log, a fleet workbook or an .ods file will do. Prices come from a price
@@ -57,9 +62,16 @@ is listed, and makes the quote a draft.
 --tax          percent that is added to the prices
 --new-gas      gas of the new unit; the offer then says what it means for the room
 --rules        US, or EU: which gases may be filled in for service. US if left out
+--all          every unit in use on one sheet, ranked by what replacing now saves; season-plan.xlsx if -o is left out
+--budget       what the season may cost; the sheet says which units it is enough for
 --paper        letter, or A4. A4 with --units SI, letter otherwise`,
   run: async (words) => {
-    const { inputs, output, options } = readFileWords(words, { inputs: 2, options: [...valued] });
+    const isAll = words.includes('--all');
+    const { inputs, output, options } = readFileWords(words, {
+      inputs: isAll ? 1 : 2,
+      options: [...valued],
+      flags: ['--all'],
+    });
     const [file = '', unit = ''] = inputs;
     const forWhom = oneOf('--for', options.get('--for') ?? 'others', ['others', 'excel']);
     const system = oneOf('--units', options.get('--units') ?? 'US', ['US', 'SI'] as const);
@@ -68,7 +80,7 @@ is listed, and makes the quote a draft.
       file,
       bytes: await openFile(file),
       unit,
-      template: await openFile(templatePath(forWhom)),
+      template: await openFile(samplePath(templates[forWhom])),
       day: today(),
       system,
       plainUnits: oneOf('--plain-units', options.get('--plain-units') ?? system, ['US', 'SI'] as const),
@@ -76,20 +88,16 @@ is listed, and makes the quote a draft.
       by: options.get('--by'),
       given: readGiven(options.get('--set') ?? ''),
       address: options.get('--address'),
-      tax: taxOf(options.get('--tax')),
+      tax: numberFrom('--tax', options.get('--tax')?.replace('%', ''), 100),
       newGas: options.get('--new-gas'),
       region: oneOf('--rules', options.get('--rules') ?? 'US', ['US', 'EU'] as const),
       paper: options.has('--paper') ? oneOf('--paper', options.get('--paper') ?? '', papers) : undefined,
     };
+    if (isAll) return planSeason(request, output, numberFrom('--budget', options.get('--budget'), Infinity));
     const quote = aboutFile(file, () => quoteFor(request));
     const target = output ?? `repair-or-replace-${quote.unit.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.xlsx`;
     await requireOther(target, [file]);
-    if (output === undefined && existsSync(target)) {
-      throw new FileError(
-        'unwritable',
-        `${target} is there already, perhaps with figures of yours in it; name this quote with -o`,
-      );
-    }
+    requireFree(output, target);
     await saveFile(target, quote.bytes);
     console.log(printable(describe(quote, target)));
     return 0;
@@ -103,16 +111,63 @@ function oneOf<T extends string>(option: string, word: string, allowed: readonly
   return found;
 }
 
-function taxOf(word: string | undefined): number | undefined {
+function numberFrom(option: string, word: string | undefined, below: number): number | undefined {
   if (word === undefined) return undefined;
-  const tax = Number(word.replace('%', ''));
-  if (word.trim() === '' || !(tax >= 0 && tax < 100))
-    throw new UsageError(`--tax must be a number of percent from 0 to 100; received "${word}"`);
-  return tax;
+  const number = Number(word);
+  if (word.trim() === '' || !(number >= 0 && number < below)) {
+    const limit = below === Infinity ? 'a number, 0 or more' : `a number from 0 to ${String(below)}`;
+    throw new UsageError(`${option} must be ${limit}; received "${word}"`);
+  }
+  return number;
 }
 
-function templatePath(forWhom: keyof typeof templates): string {
-  const path = join(packageRoot(), 'sample-workbooks', templates[forWhom]);
+/** One sheet for the whole fleet. */
+async function planSeason(
+  request: Omit<SeasonRequest, 'plan'>,
+  output: string | undefined,
+  budget: number | undefined,
+): Promise<number> {
+  const target = output ?? 'season-plan.xlsx';
+  await requireOther(target, [request.file]);
+  requireFree(output, target);
+  const plan = await openFile(samplePath('season-plan.xlsx'));
+  const { bytes, lines, left } = aboutFile(request.file, () => seasonPlan({ ...request, plan, budget }));
+  await saveFile(target, bytes);
+  const shown = lines.map(({ unit, answer, saves, priceNow }) => {
+    const saving =
+      saves === undefined
+        ? 'not to be said yet'
+        : saves < 0
+          ? `replacing costs ${whole(-saves)} a year more`
+          : `replacing saves ${whole(saves)} a year`;
+    const price = priceNow === undefined ? '' : ` price now ${whole(priceNow)}`;
+    return `  ${unit.padEnd(12)} ${answer.padEnd(18)} ${saving.padEnd(32)}${price}`;
+  });
+  console.log(
+    printable(
+      [
+        ...shown,
+        '',
+        ...left.flatMap((line) => wrap(`Note: ${line}`, width)),
+        cautions,
+        '',
+        `The plan: ${target}`,
+      ].join('\n'),
+    ),
+  );
+  return 0;
+}
+
+function requireFree(output: string | undefined, target: string): void {
+  if (output !== undefined || !existsSync(target)) return;
+  throw new FileError(
+    'unwritable',
+    `${target} is there already, perhaps with figures of yours in it; name this one with -o`,
+  );
+}
+
+function samplePath(name: string): string {
+  const path = join(packageRoot(), 'sample-workbooks', name);
   if (!existsSync(path)) throw new UsageError(`${path} is missing from the installed package`);
   return path;
 }
