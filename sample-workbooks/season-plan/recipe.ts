@@ -23,7 +23,7 @@ const money: Look = { ...looks.computed, size: 9, align: 'right', indent: 1, for
 const columns: readonly Column[] = [
   { heading: 'Rank', width: 6, look: { ...looks.computed, size: 9, align: 'center' } },
   { heading: 'Unit', width: 11, look: { ...text, bold: true } },
-  { heading: 'Owner, site', width: 30, look: text },
+  { heading: 'Owner, site', width: 27, look: text },
   { heading: 'Kind, gas', width: 22, look: text },
   { heading: 'Answer', width: 17, look: { ...text, bold: true } },
   { heading: 'Replacing saves a year', width: 11, look: { ...money, bold: true } },
@@ -43,7 +43,7 @@ const columns: readonly Column[] = [
     formula: (row) =>
       `IF(OR(season_budget="",J${String(row)}=""),"",IF(J${String(row)}<=season_budget,"yes","no"))`,
   },
-  { heading: 'Why', width: 78, look: { ...text, size: 8, wrap: true } },
+  { heading: 'Why', width: 72, look: { ...text, size: 8, wrap: true } },
 ];
 
 const lastLetters = columnLetters(columns.length);
@@ -87,7 +87,13 @@ const sheet: SheetRecipe = {
   gridLines: false,
   freeze: { columns: 2, rows: headingRow },
   widths: Object.fromEntries(columns.map(({ width }, index) => [columnLetters(index + 1), width])),
-  heights: { 1: 26, 2: 16, [headingRow]: 42 },
+  heights: {
+    1: 26,
+    2: 16,
+    [headingRow]: 42,
+    // Two lines of the last column.
+    ...Object.fromEntries(Array.from({ length: rows }, (_row, index) => [first + index, 25] as const)),
+  },
   cells,
   rules: [
     {

@@ -77,9 +77,7 @@ function assumptionsOf(ranges: Ranges) {
     const [low, likely, high] = shares.has(name) ? range.map((value) => 100 * value) : range;
     return [name, [low, likely, high]] as const;
   });
-  return inTradeUnits(
-    Object.fromEntries(told),
-  );
+  return inTradeUnits(Object.fromEntries(told));
 }
 
 interface Answer {
