@@ -221,6 +221,8 @@ export interface NamedFile {
 
 /** A workbook filled from others, with what is to be told of it. */
 export interface MadeWorkbook extends NamedFile {
+  /** The sheet to look at first; the first one when absent. */
+  readonly opensOn?: string;
   readonly words: string;
   readonly remarks: readonly string[];
 }

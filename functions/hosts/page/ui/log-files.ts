@@ -111,9 +111,11 @@ export class LogFiles {
     await this.#made(await this.#app.worker.ask('estimate', unit, template));
   }
 
-  async #made({ name, bytes, words, remarks }: MadeWorkbook): Promise<void> {
+  async #made({ name, bytes, opensOn, words, remarks }: MadeWorkbook): Promise<void> {
     if (!(await this.#show(name, bytes))) return;
     this.#origin = 'new, not yet in a file';
+    const first = this.#app.log?.sheets.findIndex((sheet) => sheet.name === opensOn) ?? -1;
+    if (first >= 0) this.#app.goTo(first);
     const more = remarks.length > 3 ? [`and ${remarks.length - 3} more`] : [];
     const told = [...remarks.slice(0, 3), ...more].join('; ');
     this.#app.tell(told === '' ? words : `${words} Look at: ${told}.`, false);

@@ -82,6 +82,7 @@ export function estimateOf(
   return {
     name: `repair-or-replace-${quote.unit.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.xlsx`,
     bytes: quote.bytes,
+    opensOn: 'Offer',
     words: `Estimate for ${quote.unit}.${draft}`,
     remarks: [
       ...quote.missing.map(([input, words]) => `missing: ${input}, ${words}`),
