@@ -1,3 +1,5 @@
+import { capacityShare } from '../charge/capacity-share.ts';
+
 /** Undercharge at which the published loss was measured. */
 export const publishedUndercharge = 0.15;
 
@@ -9,15 +11,19 @@ export const publishedUndercharge = 0.15;
  */
 export const publishedEfficiencyLoss = { low: 0.04, likely: 0.05, high: 0.06 } as const;
 
+const lostAtPublished = (end: 'low' | 'likely' | 'high'): number =>
+  1 - capacityShare(1 - publishedUndercharge, 'capillary', end);
+
 /**
- * Cooling lost at 15 % undercharge by units with a fixed metering device (capillary tube or orifice).
- *
- * Low: 3.5 % at 10 % undercharge, carried on in proportion (3-ton residential unit, R-22; Goswami, Ek, Jotshi, Sherif,
- * Colacino, IECEC-97, 1997, pp. 1635-1640, abstract). High, and 8 % as the least of its tests: capillary units, as reported
- * in Home Energy Magazine, May/June 2002, "Fast Checks for Refrigerant Charge?": 8 to 22 %. Likely: near the least of those
- * tests, as the other published units lie there; a reading of the range, not a mean of it.
+ * Cooling lost at 15 % undercharge by capillary units, the figures of CAPACITYSHARE.
+ * For comparison: 3.5 % at 10 % undercharge of a 3-ton residential unit with R-22 (Goswami, Ek, Jotshi, Sherif, Colacino,
+ * IECEC-97, 1997, pp. 1635-1640, abstract), less than the least of the tests carried down in proportion.
  */
-export const publishedCapacityLoss = { low: 0.05, likely: 0.1, high: 0.22 } as const;
+export const publishedCapacityLoss = {
+  low: lostAtPublished('high'),
+  likely: lostAtPublished('likely'),
+  high: lostAtPublished('low'),
+} as const;
 
 /**
  * Share of nameplate below which a unit no longer cools usefully.

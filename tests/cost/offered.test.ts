@@ -184,10 +184,10 @@ describe('what the owner is told', () => {
   it('calls by the year, longer running and a warmer room, from the loss', () => {
     const offer = offerFor({ ouncesAYear: [3, 4.2, 6] });
     const topUp = offer.choices.find(({ title }) => title === 'Top up');
-    // 4.2 oz of 14 are 30 % a year, over 15 % between calls: 2. At 85 % a tenth of the cooling is gone (low-charge-loss.ts):
-    // 1 / 0.9 = 11 % longer; a tenth of 10 K is 1.8 degF.
+    // 4.2 oz of 14 are 30 % a year, over 15 % between calls: 2. At 85 % 15 % of the cooling is gone (the middle of 8 to 22 %):
+    // 1 / 0.85 = 18 % longer; 15 % of 10 K is 2.7 degF.
     expect(inUsUnits({ word: 'Fine', reason: topUp?.nextYear ?? [] })).toMatch(
-      /About 2 calls and 4\.2 oz of gas a year, .* 11% longer, .* 1\.8 degF warmer/,
+      /About 2 calls and 4\.2 oz of gas a year, .* 18% longer, .* 2\.7 degF warmer/,
     );
   });
 });

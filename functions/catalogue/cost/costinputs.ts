@@ -12,7 +12,7 @@ const sourceOf: Partial<Record<CostInput, string>> = {
   efficiencyLoss:
     'laboratory tests of capillary units, reported in Home Energy Magazine, May/June 2002: 4 to 6 % at 15 % undercharge',
   capacityLoss:
-    'tests of fixed metering devices: 3.5 % at 10 % undercharge (IECEC-97, 1997, 1635-1640), 8 to 22 % at 15 % (Home Energy Magazine, May/June 2002)',
+    'laboratory tests of capillary units, reported in Home Energy Magazine, May/June 2002: 8 to 22 % at 15 % undercharge; as CAPACITYSHARE',
   coolingMissed:
     'assumption, no source: from none to half of the running hours without a pause; valued at what a new unit cools for',
   usableDownTo:

@@ -81,10 +81,10 @@ const lineCells: CellRecipe[] = [];
 for (let choice = 1; choice <= shownChoices; choice += 1) {
   const name = offered(choice, 'choice');
   lineCells.push(
-    { at: at(lineTop - 1, choice), content: formula(`IF(${isDrawn(choice)},${name},"")`), look: small },
+    { at: at(lineTop - 1, choice), content: formula(`IF(${isDrawn(choice)},${name},"–")`), look: small },
     {
       at: at(outlineTop - 1, choice),
-      content: formula(`IF(${isDrawn(choice)},${name}&", 8 of 10 outcomes","")`),
+      content: formula(`IF(${isDrawn(choice)},${name}&", 8 of 10 outcomes","–")`),
       look: small,
     },
   );

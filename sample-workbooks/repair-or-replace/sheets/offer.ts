@@ -23,6 +23,8 @@ const fine: Look = { size: 9, ink: colours.quiet, wrap: true, vertical: 'top', a
 const bySystem = (us: string, si: string): string => `IF(${names.units}="SI","${si}","${us}")`;
 const mass = bySystem('oz', 'g');
 const ounces = (value: string): string => `FIXED(${value},IF(${names.units}="SI",0,1),TRUE)&" "&${mass}`;
+/** As on the label; grams come from ounces with crumbs. */
+const plate = `IF(${names.units}="SI",FIXED(N(${ofUnit('Nameplate charge')}),0,TRUE),${ofUnit('Nameplate charge')})&" "&${mass}`;
 const day = (cell: string): string => `TEXT(${cell},"yyyy-mm-dd")`;
 
 const page = new Page(1);
@@ -88,7 +90,7 @@ const loss = counts('ounces a year');
 const found: readonly string[] = [
   `IF(N(history_visits)=0,"No visit of this unit is on record: nobody has measured it yet.",` +
     `IF(history_visits=1,"In one visit ","In "&history_visits&" visits ")&IF(N(history_added)=0,"no gas had to be added.","it took "&${ounces('history_added')}&" of gas by weight.")` +
-    `&IF(ISNUMBER(${loss})," It loses about "&${ounces(loss)}&" a year, probably between "&${ounces(counts('ounces a year', 'Low'))}&" and "&${ounces(counts('ounces a year', 'High'))}&", of the "&${ofUnit('Nameplate charge')}&" "&${mass}&" it should hold."&IF(LEFT(history_trend,7)="Growing"," The leak has grown.",""),` +
+    `&IF(ISNUMBER(${loss})," It loses about "&${ounces(loss)}&" a year, probably between "&${ounces(counts('ounces a year', 'Low'))}&" and "&${ounces(counts('ounces a year', 'High'))}&", of the "&${plate}&" it should hold."&IF(LEFT(history_trend,7)="Growing"," The leak has grown.",""),` +
     `IF(history_trend="One top-up"," How fast it loses gas is not known before it is weighed again."," No loss is known"&IF(history_verified>0," since the repair of "&${day('history_verified')}&", which was found to hold.","."))))`,
   `IF(ISNUMBER(${loss}),IF(history_due="","","Left alone, its charge is down to 85 % by "&${day('history_due')}&"; from then on it cools worse and uses more power. "),"")&IF(N(unit_taps)>0,"It carries "&unit_taps&IF(unit_taps=1," line tap"," line taps")&", which may be where it leaks.","")`,
 ];
@@ -201,8 +203,8 @@ const taxed = Array.from({ length: shownChoices }, (_choice, index) => {
   return `IF(AND(${offered(index + 1, 'offered')}="yes",N(${price})>0),IF(N(${names.tax})=0,"","; "&${offered(index + 1, 'choice')}&" with tax "&FIXED(${price}*(1+${names.tax}/100),0)),"")`;
 }).join('&');
 const newClass = `IFERROR(OUNCE.REFRIGERANTFACT(${names.newGas},"safety class"),"")`;
-/** 4 m³ of the lower flammability limit: m1 of IEC 60335-2-40, from memory; the limit comes in the units of the sheet. */
-const anyRoom = `4*OUNCE.REFRIGERANTFACT(${names.newGas},"flammability limit","SI")`;
+/** Kilograms in 4 m³ at the lower flammability limit: m1 of IEC 60335-2-40, from memory. */
+const anyRoomKg = `4*OUNCE.REFRIGERANTFACT(${names.newGas},"flammability limit",,"SI")`;
 page.put(
   'A:E',
   formula(
@@ -216,7 +218,7 @@ page.put(
   formula(
     `IF(${names.newGas}="","The gas of the new unit is not chosen yet; one that burns limits the rooms it may stand in.",` +
       `IF(RIGHT(${newClass},1)="1","The new unit holds "&${names.newGas}&", which does not burn.",` +
-      `"The new unit holds "&${names.newGas}&", which burns ("&${newClass}&"): up to "&IFERROR(FIXED(IF(${names.units}="SI",1000,35.27396)*VALUE(SUBSTITUTE(${anyRoom}," kg/m3","")),0)&" "&${mass},"what the maker allows")&" of it may stand in a room of any size; above that the room must be as large as the maker's manual says. Local codes decide."))`,
+      `"The new unit holds "&${names.newGas}&", which burns ("&${newClass}&"): up to "&IFERROR(FIXED(IF(${names.units}="SI",1000,35.27396)*${anyRoomKg},0)&" "&${mass},"what the maker allows")&" of it may stand in a room of any size; above that the room must be as large as the maker's manual says. Local codes decide."))`,
   ),
   fine,
 );
