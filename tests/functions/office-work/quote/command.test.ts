@@ -73,7 +73,7 @@ describe('ouncewise quote', () => {
   test.each([
     [['--for', 'abacus'], '--for must be others or excel'],
     [['--paper', 'vellum'], '--paper must be A4 or letter'],
-    [['--tax', 'much'], '--tax must be a number of percent'],
+    [['--tax', 'much'], '--tax must be a number from 0 to 100'],
     [['--units', 'furlongs'], '--units must be US or SI'],
     [['--set', 'power price=cheap'], 'NAME=LIKELY or NAME=LIKELY,LOW,HIGH'],
     [['--sett', 'x'], '--sett is not known here'],
