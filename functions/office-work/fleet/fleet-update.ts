@@ -41,7 +41,13 @@ export function fleetUpdate(
   const ledger = gathering.rows(visitLog);
   const register = gathering.rows(unitRegister);
   const cylinders = gathering.rows(cylinderRegister);
-  const findings = corrections([...ledger, ...register, ...cylinders], options);
+  // A cylinder that only the log knows was put on the list by gather: its gaps are nobody's fault.
+  const described = cylinders.filter(({ values }) =>
+    Object.entries(values).some(
+      ([name, value]) => value !== undefined && name !== 'cyl_id' && name !== 'gas',
+    ),
+  );
+  const findings = corrections([...ledger, ...register, ...described], options);
   const cylinderRows = cylinders.map((row) => recordCells(cylinderRegister, row, options.units));
   const listed = withUnlisted(cylinderRows, ledger);
   const unlisted = listed.slice(cylinderRows.length);

@@ -1,4 +1,6 @@
 import { unitRegister } from '../../../src/records/index.ts';
+import { HostError, isBlank } from '../../runtime/cells.ts';
+import type { CellInput } from '../../runtime/cells.ts';
 import { unitSystem } from '../../runtime/unit-system.ts';
 import { catalogueFunctions } from '../../workbook/catalogue-functions.ts';
 import { FileError } from '../../workbook/file/file-error.ts';
@@ -10,6 +12,7 @@ import { readLogs } from '../gather/gather-contents.ts';
 import type { ReadLogs } from '../gather/gather-contents.ts';
 import { Judge } from '../gather/judge.ts';
 import { rowsOf } from '../gather/read-log.ts';
+import { readValues } from '../gather/read-values.ts';
 import type { ReadLog } from '../gather/read-log.ts';
 import { FleetGathering } from '../gather/settle/fleet-gathering.ts';
 import { Rulings } from '../gather/settle/rulings.ts';
@@ -50,6 +53,8 @@ export interface GatheredFleet {
   readonly gathering: FleetGathering;
   readonly logs: ReadLogs;
   readonly isNew: boolean;
+  /** Whether any cell says something else than before. */
+  readonly isChanged: boolean;
   readonly toCorrect: number;
 }
 
@@ -102,9 +107,10 @@ export async function gatherFleet(request: FleetRequest): Promise<GatheredFleet>
     fileName,
   };
   const { bytes, toCorrect } = written(fleet, gathering, template, options);
-  const isChanged = request.worksOut !== false;
+  const workedOut = request.worksOut === false ? bytes : recalculate(bytes, catalogueFunctions).bytes;
   return {
-    bytes: isChanged ? recalculate(bytes, catalogueFunctions).bytes : bytes,
+    bytes: workedOut,
+    isChanged: fleet === undefined || gathering.added.length > 0 || differs(fleet, workedOut),
     gathering,
     logs,
     isNew: fleet === undefined,
@@ -137,6 +143,25 @@ function written(
     bytes: updateFleet(fleet, template, update),
     toCorrect: found !== undefined && 'rows' in found ? found.rows.length : 0,
   };
+}
+
+/** Whether any cell of a fleet says something else than it did. */
+function differs(fleet: FleetFile, bytes: Uint8Array): boolean {
+  return readValues('fleet.xlsx', bytes).some((sheet) => {
+    const before = fleet.values.get(sheet.name)?.rows ?? [];
+    const rows = Math.max(before.length, sheet.rows.length);
+    for (let row = 0; row < rows; row += 1) {
+      const [one, other] = [before[row] ?? [], sheet.rows[row] ?? []];
+      const columns = Math.max(one.length, other.length);
+      for (let column = 0; column < columns; column += 1)
+        if (spelled(one[column]) !== spelled(other[column])) return true;
+    }
+    return false;
+  });
+}
+
+function spelled(cell: CellInput | undefined): string {
+  return isBlank(cell) ? '' : cell instanceof HostError ? 'error' : `${typeof cell} ${JSON.stringify(cell)}`;
 }
 
 /** A fleet workbook among the logs: its rows with all that was typed and settled there; undefined for another file. */

@@ -75,8 +75,14 @@ export function besideWords(gathering: FleetGathering, settled: readonly Settled
   );
   const open = gathering.questions.filter(({ kind, written }) => !ruled.has(`${kind}\u0001${written}`));
   const lines: string[] = [];
-  if (twice > 0) lines.push(`${counted(twice, 'set')} stand there twice and count once`);
-  if (totals > 0) lines.push(`${counted(totals, 'line')} that add up others left out as no sets`);
+  if (twice > 0)
+    lines.push(
+      `${counted(twice, 'set')} ${twice === 1 ? 'stands' : 'stand'} there twice and ${twice === 1 ? 'counts' : 'count'} once`,
+    );
+  if (totals > 0)
+    lines.push(
+      `${counted(totals, 'line')} that ${totals === 1 ? 'adds' : 'add'} up others left out as no sets`,
+    );
   if (open.length > 0) {
     lines.push(`${counted(open.length, 'question')} for the sheet Settled:`);
     for (const { kind, written, file, suggested } of open.slice(0, 10))

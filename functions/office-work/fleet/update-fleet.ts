@@ -294,12 +294,7 @@ function rewrite(
   )
     for (let column = table.left; column <= right; column += 1) sheet.remove(row, column);
   if (written.length === 0)
-    for (let column = table.left; column <= right; column += 1)
-      sheet.put(
-        first,
-        column,
-        cellXml(`${columnLetters(column)}${first}`, sheet.style(first, column), undefined),
-      );
+    writeRow(sheet, table, model, first, {}, { lookRow, attributes, keepsBlank: true });
   return first + Math.max(1, written.length) - 1;
 }
 

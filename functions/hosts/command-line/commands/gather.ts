@@ -107,8 +107,7 @@ The exit code is 0 when everything counts, 2 when something does not, 1 when a f
     console.log(printable(notCountedWords(gathering, word, left.length)));
     for (const { file, reason } of left) console.error(printable(`${file}: ${reason}; left out`));
     for (const { file, remark } of logs.remarks) console.error(printable(`${file}: ${remark}`));
-    const isSame = previous !== undefined && Buffer.compare(previous, bytes) === 0;
-    if (!isSame) {
+    if (gathered.isChanged) {
       const kept = previous === undefined ? undefined : await keepPrevious(output);
       await saveFile(output, bytes);
       for (const line of changeWords(gathering, gathered.isNew, word)) console.log(printable(line));
