@@ -15,7 +15,8 @@ import { readFileWords } from '../file-words.ts';
 import { printable } from '../printable.ts';
 
 const words: Readonly<Record<Severity, string>> = { reject: 'Reject', missing: 'Gap', warn: 'Look again' };
-const fewLines = 200;
+/** What somebody reads; the rest is in the fleet workbook, on To correct. */
+const fewLines = 10;
 const seaLevelPa = 101_325;
 
 export const checkCommand: Command = {
@@ -23,7 +24,8 @@ export const checkCommand: Command = {
   usage: `ouncewise check LOG... [--units SI] [--all]
 
 Reads visit logs, unit registers and cylinder lists (.xlsx, .ods, .csv; folders too) and lists every cell that cannot be
-right, is required and blank, or is unusual, then how complete each log is. Columns are found by their headings, in any
+right, is required and blank, or is unusual, what cannot be right first and among it what most ounces hang on; a column
+that a file does not have is told once. Then how complete each log is. Columns are found by their headings, in any
 order. --units says what plain figures without a unit in heading or row of units are in: US, or SI. At most ${fewLines}
 lines are shown; --all shows the rest. Exit code 1 when something must be put right. Files are only read.`,
   run: async (given) => {
@@ -37,7 +39,10 @@ lines are shown; --all shows the rest. Exit code 1 when something must be put ri
     const lines = report(logs, reader);
     const most = flags.has('--all') ? Infinity : fewLines;
     for (const line of lines.slice(0, most)) console.log(printable(line));
-    if (lines.length > most) console.log(`... and ${lines.length - most} more lines (--all shows them)`);
+    if (lines.length > most)
+      console.log(
+        `... and ${lines.length - most} more lines (--all shows them; gather lists them on the sheet To correct)`,
+      );
     const { mustCorrect, summary } = summaryOf(logs, lines.length);
     console.log(summary.join('\n'));
     return mustCorrect || problems.length > 0 || logs.broken.length > 0 ? 1 : 0;
@@ -47,26 +52,75 @@ lines are shown; --all shows the rest. Exit code 1 when something must be put ri
 const severe = new Set<Severity>(['reject', 'missing']);
 const counted = new WeakMap<GatheredLogs, Record<Severity, number>>();
 
+interface Line {
+  readonly text: string;
+  readonly severity: Severity;
+  /** Ounces that hang on it: of the row [kg]. */
+  readonly massKg: number;
+}
+
+const rank: Readonly<Record<Severity, number>> = { reject: 0, missing: 1, warn: 2 };
+
+/** Everything that was found, what cannot be right first and among it what most ounces hang on. */
 function report(logs: GatheredLogs, reader: Reader): string[] {
   const { gathering, remarks } = logs;
   const judge = new Judge(registerRows(logs), new Date());
   const counts: Record<Severity, number> = { reject: 0, missing: 0, warn: 0 };
   counted.set(logs, counts);
-  const lines = remarks.map(({ file, remark }) => `${file}  Look again  ${remark}`);
+  const lines: Line[] = remarks.map(({ file, remark }) => ({
+    text: `${file}  Look again  ${remark}`,
+    severity: 'warn',
+    massKg: 0,
+  }));
+  const absent = new Map<string, { readonly file: string; readonly headings: Set<string>; rows: number }>();
   for (const table of recordTables) {
     for (const row of gathering.rows(table)) {
+      const present = new Set(row.from.reader.columns.map(({ field }) => field.name));
+      let lacksColumn = false;
       for (const finding of judge.findings(row)) {
+        if (finding.severity === 'missing' && !present.has(finding.field)) {
+          // A column that a file does not have is one matter, not one for each of its rows.
+          const key = `${row.place.file}\u0001${table.name}`;
+          const file = absent.get(key) ?? { file: row.place.file, headings: new Set<string>(), rows: 0 };
+          absent.set(key, file);
+          const field = table.fields.find(({ name }) => name === finding.field);
+          file.headings.add(field?.heading ?? finding.field);
+          lacksColumn = true;
+          continue;
+        }
         counts[finding.severity] += 1;
-        lines.push(lineOf(row, finding, reader));
+        lines.push({ text: lineOf(row, finding, reader), severity: finding.severity, massKg: massOf(row) });
       }
+      const file = absent.get(`${row.place.file}\u0001${table.name}`);
+      if (lacksColumn && file !== undefined) file.rows += 1;
     }
   }
   for (const { kept, other, fields } of gathering.conflicts) {
     counts.reject += 1;
     const differs = fields.map(({ heading }) => heading).join(', ');
-    lines.push(`${placeText(other.place)}  Reject  same key as ${placeText(kept.place)}, other ${differs}`);
+    const text = `${placeText(other.place)}  Reject  same key as ${placeText(kept.place)}, other ${differs}`;
+    lines.push({ text, severity: 'reject', massKg: Math.max(massOf(kept), massOf(other)) });
   }
-  return lines;
+  for (const { file, headings, rows } of absent.values()) {
+    counts.missing += headings.size;
+    const many = rows === 1 ? 'one row' : `${rows} rows`;
+    const text = `${file}  Gap  no column for ${[...headings].join(', ')} (asked for in ${many})`;
+    lines.push({ text, severity: 'missing', massKg: Infinity });
+  }
+  return lines
+    .sort(
+      (one, other) =>
+        rank[one.severity] - rank[other.severity] ||
+        (other.massKg === one.massKg ? 0 : other.massKg > one.massKg ? 1 : -1),
+    )
+    .map(({ text }) => text);
+}
+
+/** A weight that cannot be read may be any: its row comes first. */
+function massOf({ values, unreadable }: GatheredRow): number {
+  if (unreadable.some(({ field }) => field === 'added' || field === 'recovered')) return Infinity;
+  const mass = (name: string): number => (typeof values[name] === 'number' ? values[name] : 0);
+  return mass('added') + mass('recovered');
 }
 
 function registerRows({ gathering }: GatheredLogs): readonly GatheredRow[] {

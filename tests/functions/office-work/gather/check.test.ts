@@ -99,6 +99,37 @@ describe('ouncewise check', () => {
     expect(said.join('\n')).toContain('1 rows, 100.0 % complete');
   });
 
+  test('tells what cannot be right first, by the ounces that hang on it, and an absent column once a file', async () => {
+    const lines = log({}).trimEnd().split('\n');
+    const [head = '', row = ''] = lines;
+    const at = head.split(',').indexOf('Added');
+    const cells = (added: string, set: string): string =>
+      row
+        .split(',')
+        .map((cell, index) => (index === at ? added : head.split(',')[index] === 'Set' ? set : cell))
+        .join(',');
+    const without = (line: string): string =>
+      line
+        .split(',')
+        .filter((_, index) => head.split(',')[index] !== 'Frost')
+        .join(',');
+    const many = Array.from({ length: 60 }, (_, index) => without(cells('0', String(index + 3))));
+    const path = file(
+      'many.csv',
+      [head, ...many.slice(0, 0)]
+        .map(without)
+        .concat(without(cells('some', '1')), without(cells('-3', '2')), many)
+        .join('\n'),
+    );
+    expect(await checkCommand.run([path])).toBe(1);
+    const shown = said.join('\n').split('\n');
+    expect(shown[0]).toMatch(/Reject .*some/);
+    expect(shown.filter((line) => line.includes('no column for Frost'))).toEqual([
+      `${path}  Gap  no column for Frost (asked for in 62 rows)`,
+    ]);
+    expect(shown.filter((line) => line.startsWith(path)).length).toBeLessThanOrEqual(10);
+  });
+
   test('changes no file', async () => {
     const path = file('kept.csv', log({ 'Supply dry bulb': '' }));
     const before = readFileSync(path);
