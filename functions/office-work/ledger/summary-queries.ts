@@ -5,7 +5,7 @@ export function byMonth(units: 'US' | 'SI'): string {
     WITH each AS MATERIALIZED (
       -- It grows with the weight: one call for each gas is enough.
       SELECT gas, OUNCE_CO2E(gas, 1, basis := 'AR4', units := '${units}') AS co2e FROM (SELECT DISTINCT gas FROM ledger))
-    SELECT unit_id AS "Unit", gas AS "Refrigerant", month AS "Month", sets AS "Sets", visits AS "Visits",
+    SELECT ${asText('unit_id')} AS "Unit", ${asText('gas')} AS "Refrigerant", month AS "Month", sets AS "Sets", visits AS "Visits",
       added AS "Added (${mass})", recovered AS "Recovered (${mass})", hose AS "Lost in hoses (${mass})",
       added * co2e AS "CO2-eq AR4 (kg)"
     FROM (
@@ -33,7 +33,7 @@ export function byUnit(units: 'US' | 'SI'): string {
       SELECT unit_id, last(gas ORDER BY moment) AS gas, count(DISTINCT visit_id) AS visits, max(day) AS last_visit,
         max(verified_on) AS verified_on, ${sums}
       FROM ledger GROUP BY unit_id)
-    SELECT unit_id AS "Unit", gas AS "Refrigerant", visits AS "Visits", last_visit AS "Last visit",
+    SELECT ${asText('unit_id')} AS "Unit", ${asText('gas')} AS "Refrigerant", visits AS "Visits", last_visit AS "Last visit",
       added AS "Added (${mass})", recovered AS "Recovered (${mass})", hose AS "Lost in hoses (${mass})",
       OUNCE_LOSSPERYEAR(net, dates := days, reasons := reasons, verified_on := verified_on, units := '${units}')
         AS "Loss (${mass}/year)",
@@ -43,7 +43,15 @@ export function byUnit(units: 'US' | 'SI'): string {
     ORDER BY unit_id`;
 }
 
-const sums = ['added', 'recovered', 'hose'].map((name) => `coalesce(sum(${name}), 0) AS ${name}`).join(', ');
+// To a millionth: what binary sums leave behind it is no weight.
+const sums = ['added', 'recovered', 'hose']
+  .map((name) => `round(coalesce(sum(${name}), 0), 6) AS ${name}`)
+  .join(', ');
+
+/** A text that a spreadsheet program would take for a formula gets an apostrophe in front (OWASP, CSV injection). */
+function asText(column: string): string {
+  return `CASE WHEN regexp_matches(${column}, '^[=+\\-@\\t\\r]') THEN '''' || ${column} ELSE ${column} END`;
+}
 
 function massWord(units: 'US' | 'SI'): string {
   return units === 'SI' ? 'g' : 'oz';

@@ -38,6 +38,18 @@ async function summary(
 const heading = 'unit id,Visit,Set,Date,Gas in unit,Added (oz),Lost in hoses (g)';
 
 describe('a ledger through DuckDB', () => {
+  test('writes no text that a program would run, and no crumbs of binary sums [=cmd|…, 1.9000000000000001]', async () => {
+    const { rows } = await summary(
+      'month',
+      heading,
+      "=cmd|' /C calc'!A0,V1,1,2026-05-01 09:00,R-410A,1.3,0",
+      "=cmd|' /C calc'!A0,V1,2,2026-05-01 10:00,R-410A,0.4,0",
+      "=cmd|' /C calc'!A0,V1,3,2026-05-01 11:00,R-410A,0.2,0",
+    );
+    expect(rows[0]?.[0]).toBe("'=cmd|' /C calc'!A0");
+    expect(rows[0]?.[5]).toBe('1.9');
+  });
+
   test('gives one row for each unit, gas and month, whatever the spelling of the gas', async () => {
     const { rows, added } = await summary(
       'month',
