@@ -7,6 +7,12 @@ export interface Booking {
   /** Gross weights [kg]; undefined when not weighed. */
   readonly beforeKg?: number | undefined;
   readonly afterKg?: number | undefined;
+  /** What it is known by: "V-12 set 2". */
+  readonly label?: string | undefined;
+  /** Gas that was booked, as designated. */
+  readonly gas?: string | undefined;
+  /** It came filled from the supplier. */
+  readonly isPurchase?: boolean | undefined;
 }
 
 export interface CylinderAccount {
@@ -30,7 +36,7 @@ export interface CylinderBalance {
   readonly answer: BalanceAnswer;
   /** Went missing while nothing was booked: after one weighing and before the next [kg]. */
   readonly betweenKg: number;
-  /** Mean of shown less booked over the weighed bookings [kg]; undefined with too few. */
+  /** Median of shown less booked over the weighed bookings [kg]; undefined with too few. */
   readonly driftKg: number | undefined;
 }
 
@@ -92,7 +98,12 @@ function drift(bookings: readonly Booking[]): number | undefined {
       ? []
       : [Math.abs(afterKg - beforeKg) - Math.abs(bookedKg)],
   );
-  return residuals.length < leastForDrift ? undefined : sum(residuals) / residuals.length;
+  if (residuals.length < leastForDrift) return undefined;
+  // Of one row that is wrong a mean makes a scale that is; the middle one does not.
+  const inOrder = [...residuals].sort((one, other) => one - other);
+  const middle = inOrder.length >> 1;
+  const [below = 0, above = 0] = [inOrder[(inOrder.length - 1) >> 1], inOrder[middle]];
+  return (below + above) / 2;
 }
 
 /** A drift that the scale step alone does not explain: two steps over the square root of the weighed bookings. */

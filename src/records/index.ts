@@ -19,6 +19,7 @@ export type { FleetOptions, FleetRow } from './fleet-row.ts';
 export { historyFields, leakRecordOf, unitHistory } from './unit-history.ts';
 export type { UnitHistory } from './unit-history.ts';
 export { cylinderBalance, driftIsReal } from './cylinder-balance.ts';
+export { bookingNotes, cylinderDangers } from './cylinder-findings.ts';
 export type { BalanceAnswer, Booking, CylinderAccount, CylinderBalance } from './cylinder-balance.ts';
 export { answerLog, answerUnit, peopleOf, unitKeyOf } from './answer-log.ts';
 export type { LogEntry, LogQuestion, People, UnitLog } from './answer-log.ts';

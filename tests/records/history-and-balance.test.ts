@@ -149,7 +149,8 @@ describe('the account of a cylinder', () => {
     expect(account(undefined, [...leaving, out(5, -1, 10)]).driftKg).toBeUndefined();
     expect(account(undefined, [...leaving, out(5, -1, undefined, 9)]).driftKg).toBeUndefined();
     expect(account(undefined, [...leaving, out(5, 1, 8.98, 10)]).driftKg).toBeCloseTo(0.02, 12);
-    expect(account(undefined, [...leaving, out(5, -1, 10, 8.88)]).driftKg).toBeCloseTo(0.04, 12);
+    // One row that is far off is a wrong row, not a scale: the middle of all stays.
+    expect(account(undefined, [...leaving, out(5, -1, 10, 8.88)]).driftKg).toBeCloseTo(0.02, 12);
   });
 
   it('calls a drift real past two steps over the root of the weighings', () => {

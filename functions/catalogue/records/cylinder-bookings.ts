@@ -18,6 +18,9 @@ const ledgerFields: ReadonlySet<string> = new Set([
   'added',
   'hose',
   'recovered',
+  'unit_id',
+  'gas_added',
+  'gas_in_unit',
 ]);
 
 /** Every booking on every cylinder, from the visit log and from the list of other movements. */
@@ -79,6 +82,15 @@ function visitBooking(row: RecordRow): Booking | undefined {
     bookedKg,
     beforeKg: number(row, 'cyl_start'),
     afterKg: number(row, 'cyl_end'),
+    label: [
+      row['unit_id'],
+      row['visit_id'],
+      row['set_no'] === undefined ? undefined : `set ${String(row['set_no'])}`,
+    ]
+      .filter((word) => word !== undefined)
+      .map(String)
+      .join(' '),
+    gas: gasOf(row, bookedKg > 0 ? ['gas_in_unit', 'gas_added'] : ['gas_added', 'gas_in_unit']),
   };
 }
 
@@ -86,5 +98,17 @@ function movementBooking(row: RecordRow): Booking | undefined {
   const beforeKg = number(row, 'gross_before');
   const afterKg = number(row, 'gross_after');
   if (beforeKg === undefined || afterKg === undefined) return undefined;
-  return { moment: number(row, 'date') ?? 0, bookedKg: afterKg - beforeKg, beforeKg, afterKg };
+  return {
+    moment: number(row, 'date') ?? 0,
+    bookedKg: afterKg - beforeKg,
+    beforeKg,
+    afterKg,
+    label: typeof row['purpose'] === 'string' ? row['purpose'] : 'a movement',
+    isPurchase: row['purpose'] === 'purchase',
+  };
+}
+
+function gasOf(row: RecordRow, names: readonly string[]): string | undefined {
+  for (const name of names) if (typeof row[name] === 'string') return row[name];
+  return undefined;
 }

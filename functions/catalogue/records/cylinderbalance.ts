@@ -1,5 +1,11 @@
-import { cylinderBalance, cylinderRegister, driftIsReal } from '../../../src/records/index.ts';
-import type { Booking, CylinderBalance } from '../../../src/records/index.ts';
+import {
+  bookingNotes,
+  cylinderBalance,
+  cylinderDangers,
+  cylinderRegister,
+  driftIsReal,
+} from '../../../src/records/index.ts';
+import type { Booking, CylinderBalance, RecordRow } from '../../../src/records/index.ts';
 import { defaultScaleStepKg } from '../../../src/charge/next-step.ts';
 import { figure, phrase } from '../../../src/phrase.ts';
 import type { Phrase } from '../../../src/phrase.ts';
@@ -137,7 +143,7 @@ export const cylinderbalance = defineFunction({
           balance.toleranceKg,
           balance.unexplainedShare,
           balance.answer,
-          noteOf(balance, own, scale_step),
+          noteOf(balance, own, scale_step, row),
         ],
       ];
     });
@@ -148,7 +154,10 @@ function noteOf(
   balance: CylinderBalance,
   bookings: readonly Booking[],
   scaleStepKg: number,
+  cylinder: RecordRow,
 ): Phrase | undefined {
+  const [danger] = cylinderDangers(cylinder, bookings);
+  if (danger !== undefined) return danger;
   const { answer, betweenKg, toleranceKg, driftKg } = balance;
   const weighed = bookings.filter(
     ({ beforeKg, afterKg }) => beforeKg !== undefined && afterKg !== undefined,
@@ -156,6 +165,9 @@ function noteOf(
   if (driftKg !== undefined && driftIsReal(driftKg, weighed, scaleStepKg)) {
     return phrase`scale or hoses: each booking shows ${figure(driftKg, 'mass', { decimals: 2 })} more than was booked, ${String(weighed)} weighed`;
   }
+  const closing = typeof cylinder['closing_gross'] === 'number' ? cylinder['closing_gross'] : undefined;
+  const [first, second] = answer === 'Unexplained' ? bookingNotes(bookings, closing, scaleStepKg) : [];
+  if (first !== undefined) return second === undefined ? first : phrase`${first}; ${second}`;
   if (Math.abs(betweenKg) > toleranceKg) {
     return phrase`${figure(betweenKg, 'mass')} went between bookings: leak, unbooked use or another scale`;
   }

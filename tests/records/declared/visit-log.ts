@@ -9,7 +9,7 @@ export const visitLogLines = `
 visit_id | Visit | text | required
 set_no | Set | number | count in ones, whole | reject 1..999 | required | also set number, reading set
 unit_id | Unit | text | required | also unit no
-date_time | Date and time | dateTime | required | also date, when
+date_time | Date and time | dateTime | required | also date, when, visit date, date of visit, service date
 technician_id | Technician | text | required
 cert_type | Certificate | choice | required | of I, II, III, Universal
 reason | Reason for the visit | choice | required | of no cool, weak cool, ice, trips, noise, leak, routine, warranty
