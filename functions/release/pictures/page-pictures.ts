@@ -6,6 +6,9 @@ import { servePage } from '../../hosts/page/server/serve.ts';
 
 const chromiumPath = process.env.OUNCEWISE_CHROMIUM ?? '/usr/bin/chromium';
 
+/** Row of the sample log, counted from 1, in which its readings begin. */
+const firstSetRow = 6;
+
 /** The worksheet page as a reader sees it, with the sample workbooks. Put into `folder` as PNG. */
 export async function takePagePictures(pageFolder: string, folder: string): Promise<void> {
   const { address, server } = await servePage({ folder: pageFolder, texts: {}, port: 0 });
@@ -22,9 +25,13 @@ export async function takePagePictures(pageFolder: string, folder: string): Prom
       await settled(page);
       await page.screenshot({ path: join(folder, `${name}.png`) });
     };
+    // A log opens as its last visit; the pictures are of its first one, in the table.
+    await page.locator('#show-table').click();
+    await page.locator('#grid').focus();
+    await page.keyboard.press('Control+Home');
+    for (let row = 1; row < firstSetRow; row++) await page.keyboard.press('ArrowDown');
     await shoot('page-clean-first');
     // The second set of the first visit: clean now, and an ounce may go in.
-    await page.locator('#grid').focus();
     await page.keyboard.press('ArrowDown');
     await shoot('page-next-step');
     await page.locator('#new').click();

@@ -1,3 +1,5 @@
+import { actions } from '../../../../src/visit/answer/index.ts';
+import type { Action } from '../../../../src/visit/answer/index.ts';
 import { cautions } from '../../../handbook/cautions.ts';
 import { CellError, describeError } from '../../../workbook/model/values.ts';
 import type { Gate } from '../protocol.ts';
@@ -30,7 +32,7 @@ export function answerInHand(row: TableRow): AnswerInHand | undefined {
     return { next: 'Cannot be worked out', state: 'stop', why: broken, asks: '', danger, gates };
   }
   const next = row.text('Do next');
-  return { next, state: stateOfAnswer(next, gates), why: whyOf(row), asks: asksOf(row), danger, gates };
+  return { next, state: stateOfAnswer(row, next, gates), why: whyOf(row), asks: asksOf(row), danger, gates };
 }
 
 /** The unit's safety class from the register, when its gas burns or is toxic (ASHRAE 34: anything but A1). */
@@ -75,8 +77,13 @@ export function stateOfWords(words: string): Gate['state'] {
   return good.test(words) ? 'good' : 'care';
 }
 
-function stateOfAnswer(next: string, gates: readonly Gate[]): Gate['state'] {
+const stateOfAsks = { go: 'good', care: 'care', stop: 'stop' } as const;
+
+/** The kind of answer says it where the log has it; older logs have words alone. */
+function stateOfAnswer(row: TableRow, next: string, gates: readonly Gate[]): Gate['state'] {
   if (next === '') return 'none';
+  const action = row.text('Action');
+  if (action in actions) return stateOfAsks[actions[action as Action].asks];
   return gates.some(({ state }) => state === 'stop') ? 'stop' : stateOfWords(next);
 }
 
