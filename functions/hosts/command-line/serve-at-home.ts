@@ -21,14 +21,15 @@ export interface HomeServer {
 export async function serveAtHome(
   files: Omit<ServedFiles, 'port'>,
   asked: number | undefined,
+  ports: readonly number[] = homePorts,
 ): Promise<HomeServer> {
-  const [usual] = homePorts;
-  for (const port of asked === undefined ? homePorts : [asked]) {
+  const [usual] = ports;
+  for (const port of asked === undefined ? ports : [asked]) {
     try {
       const { address, server } = await servePage({ ...files, port });
       const words =
         asked === undefined && port !== usual
-          ? `\nPort ${usual}, its usual place, is taken by another program. What the browser kept of your work there is not seen at port ${port}: end that program and start again to find it.`
+          ? `\nPort ${String(usual)}, its usual place, is taken by another program. What the browser kept of your work there is not seen at port ${port}: end that program and start again to find it.`
           : '';
       return { address, server, words };
     } catch (problem) {
@@ -48,5 +49,5 @@ export async function serveAtHome(
       }
     }
   }
-  throw new UsageError(`ports ${homePorts.join(', ')} are all in use; name another one with --port`);
+  throw new UsageError(`ports ${ports.join(', ')} are all in use; name another one with --port`);
 }
