@@ -1,59 +1,39 @@
 import { actions, everyAction } from '../../src/visit/answer/index.ts';
+import type { Asks } from '../../src/verdict-words.ts';
+import { refusedWord, verdictWords } from '../../src/verdict-words.ts';
 import type { Rule } from '../writing/recipe.ts';
 import { looks } from '../writing/palette.ts';
 
-/** First words of verdicts and gates, by what they ask of the reader. */
-const words = {
-  good: [
-    'ok',
-    'Ready',
-    'In range',
-    'On target',
-    'Normal',
-    'In band',
-    'Good',
-    'Fine',
-    'Matches',
-    'nothing wrong',
-  ],
+/** Words of the log's own that no check says: gates, causes, and what is not known. */
+const ownWords = {
+  good: ['ok', 'nothing wrong'],
   care: [
     'wait',
-    'Wait',
     'not seen',
-    'Look first',
-    'Look again',
-    'Gaps',
-    'Within doubt',
-    'Low',
-    'High',
-    'Drop',
-    'Warm',
-    'Weak',
-    'Cold outdoors',
-    'Too cold',
-    'Unbalanced',
-    'Frequency',
     'low charge',
     'overcharge',
     'restriction',
     'low indoor airflow',
     'dirty condenser',
+    'non-condensables',
     'weak compressor',
     'supply fault',
     'ice',
   ],
-  stop: [
-    'stop',
-    'Reject',
-    'Non-condensables',
-    'Fix supply',
-    'Thaw first',
-    'Clean first',
-    'Mismatch',
-    'Empty',
-    'Too hot',
-  ],
-  muted: ['Refused', 'refused', 'unknown', '–', 'Unknown'],
+  stop: ['stop'],
+  muted: ['unknown', '–'],
+} as const;
+
+function saying(asks: Asks): readonly string[] {
+  return verdictWords.filter((one) => one.asks === asks && one.word !== refusedWord).map(({ word }) => word);
+}
+
+/** First words of verdicts and gates, by what they ask of the reader: the package's own table, and the log's own words. */
+const words = {
+  good: [...ownWords.good, ...saying('go')],
+  care: [...ownWords.care, ...saying('care')],
+  stop: [...ownWords.stop, ...saying('stop')],
+  muted: [...ownWords.muted, refusedWord],
 } as const;
 
 /** Top left cell of a range, free to move with the rule. */

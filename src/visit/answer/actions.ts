@@ -1,9 +1,9 @@
-/** What a reader is asked for: go on, take care, or stop. Sheets and page colour by it, never by words. */
-export type Asks = 'go' | 'care' | 'stop';
+import type { Asks } from '../../verdict-words.ts';
 
 interface ActionDescription {
   /** What it tells the reader, in a line. */
   readonly meaning: string;
+  /** Sheets and page colour by it, never by words. */
   readonly asks: Asks;
   /** True when carrying it out opens the circuit or moves gas. */
   readonly touchesCircuit: boolean;
