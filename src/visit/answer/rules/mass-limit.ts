@@ -31,7 +31,7 @@ export const aboveNameplate: Rule = (evidence) => {
   const { unit, inside, set } = evidence;
   if (unit.nameplateKg === undefined) return undefined;
   const excessKg = inside.lowKg - unit.nameplateKg;
-  if (excessKg <= scaleDoubtKg(set.scaleStepKg)) return undefined;
+  if (excessKg <= scaleDoubtKg(set.scaleStepKg) + 1e-9) return undefined;
   const at = Number.isFinite(inside.highKg) ? '' : 'at least ';
   return answerOf('recover-excess', phrase`Recover ${figure(excessKg, 'mass')}`, [
     phrase`the unit holds ${at}${figure(excessKg, 'mass')} more than its nameplate allows: ${massSum(evidence)}`,
