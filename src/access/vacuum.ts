@@ -11,14 +11,14 @@ export const decayLimitPa = 1000 * micronPa;
 const targetShare = 0.5;
 export const targetVacuumPa = targetShare * decayLimitPa;
 /** What a vacuum gauge may be wrong by, as a share of its reading. Common practice, no source. */
-const gaugeShare = 0.1;
+export const gaugeShare = 0.1;
 /** A rise of more than this share of the limit says nothing good without a halfway reading. Common practice, no source. */
-const largestRiseShare = 0.5;
+export const largestRiseShare = 0.5;
 /** How long it must stay there. Common practice, no source. */
 export const decayS = 600;
 
 /** What water alone can make: the highest level at which moisture is a plausible reading without a temperature. */
-const moisturePlateauPa = 5000 * micronPa;
+export const moisturePlateauPa = 5000 * micronPa;
 
 /** A rise is levelling off when the second half of the wait brings less than this share of the first half. */
 const levellingShare = 0.5;

@@ -20,7 +20,7 @@ export const largestStepShare = 0.2;
 export const defaultScaleStepKg = largestStepKg / 10;
 
 /** Share of a scale step by which a mass may fall short and still count as that step: rounding, not refrigerant. */
-const roundingShare = 1e-4;
+export const roundingShare = 1e-4;
 
 /** Evaporating temperature that is aimed at when nothing else is stated, 40 degF. Common practice, no source. */
 export const defaultAimK = fahrenheitK(40);

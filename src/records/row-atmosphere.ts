@@ -2,8 +2,8 @@ import { highestElevationM, lowestElevationM, standardAtmospherePa } from '../ai
 import type { RecordRow } from './field.ts';
 
 /** What a barometer can show on land [Pa]; a figure beyond it was reduced to sea level wrongly or mistyped. */
-const lowestBarometerPa = 50_000;
-const highestBarometerPa = 109_000;
+export const lowestBarometerPa = 50_000;
+export const highestBarometerPa = 109_000;
 
 /**
  * Atmosphere [Pa] from which the gauges of a row read: as measured there, else at its elevation, or at sea level when

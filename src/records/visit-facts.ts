@@ -148,7 +148,7 @@ export function visitSetOf(row: RecordRow, unreadable: readonly Finding[] = []):
 }
 
 /** Fields that the answer judges itself, with its own words, or that bear on nothing it says. */
-const judgedElsewhere: ReadonlySet<string> = new Set([
+export const judgedElsewhere: ReadonlySet<string> = new Set([
   'standing_off',
   'minutes_since_change',
   'gas_added',
@@ -158,7 +158,12 @@ const judgedElsewhere: ReadonlySet<string> = new Set([
 ]);
 
 /** Rejected findings that are readings; every other one is a matter of the record. */
-const readingGroups: ReadonlySet<string> = new Set(['Air', 'Pipes and pressures', 'Electrical', 'Condition']);
+export const readingGroups: ReadonlySet<string> = new Set([
+  'Air',
+  'Pipes and pressures',
+  'Electrical',
+  'Condition',
+]);
 
 /** Papers and notes cannot make a reading impossible. */
 const papers = 'Papers';

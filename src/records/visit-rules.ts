@@ -12,7 +12,7 @@ function found(field: string, severity: Severity, message: Phrase): Finding {
 }
 
 /** True power cannot exceed apparent power; two percent for the meters. */
-const meterAllowance = 1.02;
+export const meterAllowance = 1.02;
 
 /** A run capacitor within this share of its label is good. Common practice, no source. */
 const capacitorTolerance = 0.06;

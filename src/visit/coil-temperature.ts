@@ -13,7 +13,7 @@ export interface CoilTemperature {
  * Vapor share by which the mixture has flashed when it enters a small air conditioner's coil.
  * Common practice, no source: 0.2 to 0.3 for liquid at 90 to 110 degF; the low end gives the colder, safer figure.
  */
-const inletQuality = 0.2;
+export const inletQuality = 0.2;
 
 /** @throws CalcError out-of-range outside the saturation curve */
 export function coilTemperature(refrigerant: Refrigerant, pressurePa: number): CoilTemperature {

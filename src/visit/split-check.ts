@@ -24,7 +24,7 @@ export interface SplitReading {
 }
 
 /** Split to be expected at about half relative humidity when no wet bulb was taken. Common practice, no source. */
-const roughBand: Band = { lowest: fahrenheitDifferenceK(15), highest: fahrenheitDifferenceK(22) };
+export const roughBand: Band = { lowest: fahrenheitDifferenceK(15), highest: fahrenheitDifferenceK(22) };
 
 /** Return less supply air [K]. */
 export function temperatureSplitK(air: {

@@ -29,7 +29,7 @@ export const leastOffS = minutesS(30);
 const spreadWarningK = fahrenheitDifferenceK(5);
 
 /** Share of the saturation pressure by which a standing pressure may differ. Common practice, no source. */
-const identityTolerance = 0.05;
+export const identityTolerance = 0.05;
 
 /** First word when the pressure belongs to the gas on the nameplate. */
 export const matchesWord = 'Matches';

@@ -17,13 +17,13 @@ export const roleChoices = ['installer', 'verifier'] as const;
 export type Role = (typeof roleChoices)[number];
 
 /** Actual less target, plus or minus. Source: California RA3.2.2.6 (2008), fixed metering device. */
-const toleranceK: Readonly<Record<Role, number>> = {
+export const superheatToleranceK: Readonly<Record<Role, number>> = {
   installer: fahrenheitDifferenceK(5),
   verifier: fahrenheitDifferenceK(6),
 };
 
 /** Valve-fed units without the maker's own figure. Source: California RA3.2.2.6 (2008), page RA3-15, variable metering. */
-const valveBand: Readonly<Record<Role, Band>> = {
+export const valveBand: Readonly<Record<Role, Band>> = {
   installer: { lowest: fahrenheitDifferenceK(4), highest: fahrenheitDifferenceK(25) },
   verifier: { lowest: fahrenheitDifferenceK(3), highest: fahrenheitDifferenceK(26) },
 };
@@ -85,7 +85,7 @@ function judge(reading: SuperheatReading): Verdict {
     outdoorTemperatureK: needed(reading.outdoorTemperatureK, 'outdoor_temperature'),
     metering: reading.metering,
   });
-  const limitK = toleranceK[reading.role];
+  const limitK = superheatToleranceK[reading.role];
   return say(placeInBand({ value: actualK - targetK, doubt: doubtK }, { lowest: -limitK, highest: limitK }), {
     found: phrase`${actual}, target ${figure(targetK, 'temperatureDifference', { doubt: limitK })}, difference ${signed(actualK - targetK)}`,
     high: phrase`; the coil is starved: short of charge or a restriction, which subcooling and the liquid line tell apart`,

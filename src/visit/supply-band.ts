@@ -17,7 +17,7 @@ export interface SupplyBand {
  */
 export const voltageTolerance = 0.1;
 
-const plausibleV = { lowest: 80, highest: 600 };
+export const plausibleVolts = { lowest: 80, highest: 600 };
 
 /**
  * Reads the rated voltage as a nameplate writes it: "115", "115 V", "208/230", "208-230V".
@@ -31,14 +31,14 @@ export function readRatedVolts(text: string): RatedVolts {
   const first = Number(match[1]);
   const second = match[2] === undefined ? first : Number(match[2]);
   const rated = { lowerV: Math.min(first, second), upperV: Math.max(first, second) };
-  if (rated.lowerV < plausibleV.lowest || rated.upperV > plausibleV.highest) {
+  if (rated.lowerV < plausibleVolts.lowest || rated.upperV > plausibleVolts.highest) {
     throw new CalcError(
-      `rated_volts must be ${String(plausibleV.lowest)} to ${String(plausibleV.highest)} V; received "${text}"`,
+      `rated_volts must be ${String(plausibleVolts.lowest)} to ${String(plausibleVolts.highest)} V; received "${text}"`,
       {
         code: 'out-of-range',
         parameter: 'rated_volts',
         received: text,
-        limit: `${String(plausibleV.lowest)} to ${String(plausibleV.highest)} V`,
+        limit: `${String(plausibleVolts.lowest)} to ${String(plausibleVolts.highest)} V`,
       },
     );
   }

@@ -11,7 +11,7 @@ import type { Knowledge } from './knowledge.ts';
 import { closeVisit, massCrumbKg } from './knowledge.ts';
 
 /** Share of what was found above which a recovery took all of it out. Common practice, no source: a unit keeps a tenth. */
-const wholeShare = 0.8;
+export const wholeShare = 0.8;
 
 /** What a set starts from: in a new visit, what the visits before it left. A set without a visit's number belongs to that of its day. */
 export function beginSet(earlier: Knowledge, set: VisitSet): Knowledge {

@@ -20,7 +20,7 @@ const smallRoomShare = 0.1;
 
 /** Ounces that ought to have shown, as a share of the nameplate, and the least that superheat moves by them. Common practice, no source. */
 const tellingShare = 0.07;
-const leastResponseK = fahrenheitDifferenceK(1);
+export const leastResponseK = fahrenheitDifferenceK(1);
 
 export function isLow({ cause }: JudgedCause): boolean {
   return cause === 'low charge' || cause === 'low charge or restriction';

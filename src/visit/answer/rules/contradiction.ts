@@ -11,7 +11,7 @@ import { headings } from '../ask.ts';
 import type { Evidence, Rule } from '../evidence.ts';
 
 /** What a clamp in moving air may add to its own doubt. Common practice, no source. */
-const clampK = fahrenheitDifferenceK(3);
+export const clampK = fahrenheitDifferenceK(3);
 
 /** Readings that cannot stand together in any running unit: a probe, a gauge or the gas is not what it seems. */
 export const contradiction: Rule = (evidence) => {

@@ -4,7 +4,7 @@ import { answerOf } from '../answer-form.ts';
 import type { Rule } from '../evidence.ts';
 
 /** A gauge's own zero may be off by this much; below it the suction side draws. Common practice, no source. */
-const zeroDoubtPa = psiPa(1);
+export const zeroDoubtPa = psiPa(1);
 
 /** A compressor that runs in a vacuum draws air in through any leak and ruins its windings. Common practice, no source. */
 export const runsInVacuum: Rule = ({ set }) => {
