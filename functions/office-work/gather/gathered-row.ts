@@ -8,6 +8,8 @@ export interface Place {
   readonly sheet: string | undefined;
   /** As the sheet counts, from 1. */
   readonly row: number;
+  /** Sheet and column in which the values of the row were typed, "Visit!C", where it only repeats them. */
+  readonly typedIn?: string | undefined;
 }
 
 export interface GatheredRow {
@@ -31,6 +33,7 @@ export interface GatheredRow {
 }
 
 /** "north.xlsx, Readings row 12". */
-export function placeText({ file, sheet, row }: Place): string {
+export function placeText({ file, sheet, row, typedIn }: Place): string {
+  if (typedIn !== undefined) return `${file}, ${typedIn.replace('!', ' column ')}`;
   return sheet === undefined ? `${file}, row ${row}` : `${file}, ${sheet} row ${row}`;
 }

@@ -57,7 +57,12 @@ export function* readRows(
     }
     const filled = [...columns, ...from.others].filter(({ index }) => !isBlank(shown[index]));
     yield {
-      place: { file, sheet: isOnlySheet ? undefined : sheet.name, row: sheet.rowNumbers?.[row] ?? row + 1 },
+      place: {
+        file,
+        sheet: isOnlySheet ? undefined : sheet.name,
+        row: sheet.rowNumbers?.[row] ?? row + 1,
+        ...typedIn(cells, from),
+      },
       values,
       unreadable: unreadable.map((finding) => explained(finding, written[finding.field])),
       from,
@@ -72,6 +77,11 @@ export function* readRows(
         printOf(filled.map((column) => [headingOf(column), shown[column.index] ?? null])),
     };
   }
+}
+
+function typedIn(cells: readonly CellInput[], { typedElsewhere }: RecordSheet): { typedIn?: string } {
+  const said = typedElsewhere === undefined ? undefined : cells[typedElsewhere.column];
+  return typeof said === 'string' && said !== '' ? { typedIn: said } : {};
 }
 
 function headingOf(column: { readonly field: Field } | { readonly heading: string }): string {

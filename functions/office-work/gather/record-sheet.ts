@@ -18,6 +18,8 @@ import { noRules } from './reading-rules.ts';
 import type { ReadingRules } from './reading-rules.ts';
 import type { SheetValues } from './sheet-values.ts';
 import { readWrittenDate } from './written-dates.ts';
+import type { TypedElsewhere } from './typed-elsewhere.ts';
+import { typedColumnHeading, typedElsewhere } from './typed-elsewhere.ts';
 
 /** The tables that logs are searched for. */
 export const gatheredTables: readonly RecordTable[] = [
@@ -42,6 +44,8 @@ export interface RecordSheet {
   readonly others: readonly { readonly index: number; readonly heading: string }[];
   /** Columns whose heading was guessed. */
   readonly guessed: readonly { readonly heading: string; readonly field: Field }[];
+  /** Set for a sheet that repeats what was typed on another one. */
+  readonly typedElsewhere: TypedElsewhere | undefined;
 }
 
 /** Headings stand below a title, not below a page of text. */
@@ -135,8 +139,9 @@ function bestTable(
     guessed,
     others: (sheet.rows[row] ?? []).flatMap((cell, index) => {
       const heading = textOf(cell);
-      return heading === '' || taken.has(index) ? [] : [{ index, heading }];
+      return heading === '' || heading === typedColumnHeading || taken.has(index) ? [] : [{ index, heading }];
     }),
+    typedElsewhere: typedElsewhere(sheet, row),
   };
 }
 
