@@ -140,6 +140,8 @@ export interface SheetRecipe {
   /** "AX:BA" groups of columns that can be folded away; folded when written if `folded`. */
   readonly groups?: readonly { readonly columns: string; readonly folded: boolean }[];
   readonly print: PrintSetup;
+  /** Cells that are not left open cannot be typed into; there is no password, whoever wants to takes it off. */
+  readonly protect?: true;
 }
 
 export interface WorkbookRecipe {

@@ -102,6 +102,14 @@ function writeSheet(file: Workbook, sheet: SheetRecipe, target: Target, excelize
   for (const group of sheet.groups ?? []) foldColumns(file, name, group);
   setUpPrinting(file, sheet);
   setUpView(file, sheet);
+  if (sheet.protect === true) {
+    const allowed = { SelectLockedCells: true, SelectUnlockedCells: true };
+    // Widths and heights are everybody's own business.
+    must(
+      file.ProtectSheet(name, { ...allowed, FormatColumns: true, FormatRows: true, FormatCells: true }),
+      `${name} protection`,
+    );
+  }
 }
 
 function writeCells(file: Workbook, sheet: SheetRecipe, target: Target): void {
