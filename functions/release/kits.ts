@@ -19,6 +19,29 @@ export interface Kit {
 
 export const kits: readonly Kit[] = [
   {
+    name: 'no-add-in',
+    title: 'The visit sheet: nothing to install',
+    what: 'one visit in plain formulas, for any spreadsheet program and for phones',
+    install: {
+      steps: html`<ol class="steps">
+        <li>
+          Open <code>visit-sheet.xlsx</code>, or <code>visit-sheet-si.xlsx</code> in SI units. Nothing to
+          install.
+        </li>
+        <li>Save it under a name of the visit. Fill in the unit, then set 1 from the top down.</li>
+        <li>
+          The answer stands on top. Where it says that the functions can tell, it does not know: add nothing
+          on its word.
+        </li>
+      </ol>`,
+    },
+    contents: [
+      ['sample-workbooks/visit-sheet.xlsx', 'visit-sheet.xlsx'],
+      ['sample-workbooks/visit-sheet-si.xlsx', 'visit-sheet-si.xlsx'],
+    ],
+    withGuides: true,
+  },
+  {
     name: 'libreoffice',
     title: 'Ouncewise in LibreOffice Calc',
     what: 'extension for LibreOffice Calc, with the workbooks and the guides',

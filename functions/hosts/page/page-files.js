@@ -8,6 +8,8 @@ const forms = ['fleet-template.xlsx'];
 
 const titles = {
   'visit-log.xlsx': 'visit log',
+  'visit-sheet.xlsx': 'visit sheet for any program, nothing to install',
+  'visit-sheet-si.xlsx': 'the same in SI units',
   'repair-or-replace.xlsx': 'repair or replace',
   'fleet-summary.xlsx': 'fleet summary',
   'function-guide.xlsx': 'every function, live',
