@@ -74,7 +74,7 @@ export function clearlyLow(units: SheetUnits): readonly WorkingLine[] {
           unless(['condenser_air', 'outdoor_db'], `[condenser_air]-[outdoor_db]<=${limit.condenser}`),
           // A liquid line without its pressure tells neither for nor against.
           any(isNumber('[subcooling]'), all(not(isNumber('[liquid_line]')), not(isNumber('[liquid]')))),
-          `IF(${isNumber('[amps_comp]')},IF(${isNumber('{rated_amps}')},[amps_comp]<={rated_amps},FALSE),TRUE)`,
+          `IF(${isNumber('[amps_comp]')},IF(${isNumber('{rated_amps}')},AND([amps_comp]<={rated_amps},[amps_comp]>=${limit.leastAmps}*{rated_amps}),FALSE),TRUE)`,
           `IF(AND(${isNumber('[<s_superheat]')},[s_added_visit]>[<s_added_at]+${limit.crumb}),[superheat]<=[<s_superheat]-${limit.response},TRUE)`,
         ),
       ),

@@ -20,6 +20,7 @@ import { wholeShare } from '../../../src/visit/answer/learn.ts';
 import { leastResponseK } from '../../../src/visit/answer/rules/charge.ts';
 import { clampK } from '../../../src/visit/answer/rules/contradiction.ts';
 import { zeroDoubtPa } from '../../../src/visit/answer/rules/harm.ts';
+import { ampsBand } from '../../../src/visit/amps-check.ts';
 import { labelTolerance } from '../../../src/visit/capacitor-check.ts';
 import { inletQuality } from '../../../src/visit/coil-temperature.ts';
 import { usualSubcooling } from '../../../src/visit/rough-bands.ts';
@@ -83,6 +84,8 @@ export function limitsOf(units: SheetUnits) {
     unbalance: plain(unbalanceStop),
     capacitor: plain(labelTolerance),
     meter: plain(meterAllowance),
+    // A compressor that takes next to nothing does not pump, which starves the coil as well.
+    leastAmps: plain(ampsBand.lowest),
     zero: pressure(zeroDoubtPa),
     // Conversions of the same figure in two cells may differ in the last digits: a pascal is equal, a psi is not.
     pascal: pressure(1),
