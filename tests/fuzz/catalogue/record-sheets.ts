@@ -114,6 +114,12 @@ const usualAssumptions: Partial<Record<CostInput, readonly [number, number]>> = 
   newLife: [5, 20],
   yearsLeft: [1, 12],
   discountRate: [2, 15],
+  capacityLoss: [2, 20],
+  coolingMissed: [2, 45],
+  age: [1, 25],
+  expectedLife: [8, 30],
+  flammability: [1, 2],
+  gasObtainable: [0, 0],
 };
 
 function usualAssumption(name: CostInput): Arbitrary<number> {

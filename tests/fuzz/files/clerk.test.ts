@@ -200,7 +200,7 @@ describe('a quote without a name of its own', () => {
       const [made = ''] = readdirSync(at).filter((name) => name.startsWith('repair-or-replace-'));
       const before = readFileSync(made);
       expect(await message(quoteCommand.run([file, 'U-01']))).toBe(
-        `${made} is there already, perhaps with figures of yours in it; name this quote with -o`,
+        `${made} is there already, perhaps with figures of yours in it; name this one with -o`,
       );
       expect(readFileSync(made).equals(before)).toBe(true);
     } finally {
