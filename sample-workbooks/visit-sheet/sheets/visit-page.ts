@@ -208,7 +208,7 @@ function lineCells(
     case 'set':
       return [
         ...labelCells(line, at, placed),
-        ...setColumns.map((column, index) => ({
+        ...setColumns.map((column, index): CellRecipe => ({
           at: `${column}${at}`,
           content: typed.sets[index]?.[line.key],
           look: {
@@ -217,17 +217,17 @@ function lineCells(
             align: 'center',
             ...(line.quantity === undefined && line.field?.kind !== 'dateTime' ? { wrap: true } : {}),
             ...formatOf(line),
-          } as Look,
+          },
         })),
         flagCell(at),
       ];
     case 'computed':
       return [
         ...labelCells(line, at, placed),
-        ...setColumns.map((column) => ({
+        ...setColumns.map((column): CellRecipe => ({
           at: `${column}${at}`,
           content: formula(placed.spell(line.formula, 'Visit', column, tables.named)),
-          look: { ...looks.computed, size: 9, align: 'center', wrap: true, ...formatOf(line) } as Look,
+          look: { ...looks.computed, size: 9, align: 'center', wrap: true, ...formatOf(line) },
         })),
       ];
   }
