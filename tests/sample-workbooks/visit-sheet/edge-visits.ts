@@ -76,13 +76,16 @@ export function limitVisits(): readonly TypedVisit[] {
   );
 }
 
+function without<Value>(cells: Readonly<Record<string, Value>>, key: string): Record<string, Value> {
+  return Object.fromEntries(Object.entries(cells).filter(([name]) => name !== key));
+}
+
 /** Every typed cell once blank, as a text, as nonsense and beyond all sense; and just inside and outside what its record allows. */
 export function badCellVisits(placed: PlacedLines): readonly TypedVisit[] {
   const visits: TypedVisit[] = [];
   for (const line of placed.bySet) {
     const base = bases.find((each) => each[line.key] !== undefined) ?? running;
-    const { [line.key]: _left, ...rest } = base;
-    visits.push(one(rest));
+    visits.push(one(without(base, line.key)));
     for (const value of badValues) visits.push(one({ ...base, [line.key]: value }));
     const { field } = line;
     if (field?.quantity === undefined) continue;
@@ -93,7 +96,7 @@ export function badCellVisits(placed: PlacedLines): readonly TypedVisit[] {
     for (const value of steps) visits.push(one({ ...base, [line.key]: Number(value.toFixed(6)) }));
   }
   for (const { key } of placed.once) {
-    const { [key]: _left, ...rest } = sampleVisit.once;
+    const rest = without(sampleVisit.once, key);
     // With the compressor off and with it on, since each hears other cells.
     visits.push({ once: rest, sets: [standing, running] });
     for (const value of badValues)

@@ -82,7 +82,7 @@ function plant(random: () => number): Planted {
     const label = sheet.cells.find(({ at }) => at === `A${row}`)?.content;
     return {
       recipe: { ...recipe, sheets },
-      told: `${sheet.name} ${row} (${String(label)}): ${from} -> ${to} in …${near}…`,
+      told: `${sheet.name} ${row} (${typeof label === 'string' ? label : ''}): ${from} -> ${to} in …${near}…`,
     };
   }
 }

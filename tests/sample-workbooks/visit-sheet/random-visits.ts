@@ -120,7 +120,7 @@ export class RandomVisits {
         scale_step: this.typed(0.0028, 'mass'),
         rated_amps: 9.4,
       };
-      const { warranty_end: _over, ...rest } = once;
+      const rest = Object.fromEntries(Object.entries(once).filter(([name]) => name !== 'warranty_end'));
       return { once: { ...rest, ...sound }, sets };
     }
     const sets = Array.from({ length: 1 + Math.floor(this.random() * 8) }, (_, index) =>

@@ -30,7 +30,7 @@ export function sheetsOf(script: ScriptedVisit, placed: PlacedLines): readonly S
 }
 
 function timeOf({ sets }: ScriptedVisit, index: number): number {
-  const { readings } = sets[index] ?? { readings: {} as Row };
+  const readings: Row = sets[index]?.readings ?? {};
   const at = readings['date_time'];
   return typeof at === 'string' ? dateSerial(at) : Number(readings['set_no'] ?? index);
 }
