@@ -65,5 +65,5 @@ export class SheetInHand {
 
 function plainOf(value: CellValue): number | string | boolean {
   if (value === null) return '';
-  return value instanceof CellError ? value.code : (value);
+  return value instanceof CellError ? value.code : value;
 }
