@@ -149,6 +149,7 @@ export function visitSetOf(row: RecordRow, unreadable: readonly Finding[] = []):
 
 /** Fields that the answer judges itself, with its own words, or that bear on nothing it says. */
 export const judgedElsewhere: ReadonlySet<string> = new Set([
+  'cert_type',
   'standing_off',
   'minutes_since_change',
   'gas_added',

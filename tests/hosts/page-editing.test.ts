@@ -15,25 +15,25 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
 
   test('rows are put in from the menu and taken out by keyboard, and undo brings them back', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('D7');
+      await hand.goTo('E7');
       await hand.press('Shift+F10');
       await hand.page.screenshot({ path: join(pictures, 'menu.png') });
       await hand.press('Enter');
-      expect(await hand.typedIn('D7')).toBe('');
-      expect(await hand.typedIn('D8')).toBe('after cleaning');
+      expect(await hand.typedIn('E7')).toBe('');
+      expect(await hand.typedIn('E8')).toBe('after cleaning');
       await hand.press('Control+z');
-      expect(await hand.typedIn('D7')).toBe('after cleaning');
+      expect(await hand.typedIn('E7')).toBe('after cleaning');
       await hand.press('Shift+Space', 'Shift+ArrowDown', 'Control+-');
       expect(await hand.text('notice')).toContain('2 rows were deleted');
-      expect(await hand.typedIn('D7')).toBe('after step 2');
+      expect(await hand.typedIn('E7')).toBe('after step 2');
       // The computed answer of the row moved up with its readings.
       expect(await hand.page.locator('#strip .next').innerText()).toContain('after step 2');
       await hand.press('Control+z');
-      expect(await hand.typedIn('D7')).toBe('after cleaning');
+      expect(await hand.typedIn('E7')).toBe('after cleaning');
       await hand.press('Shift+ArrowRight', 'Delete');
-      expect(await hand.typedIn('D7')).toBe('');
+      expect(await hand.typedIn('E7')).toBe('');
       await hand.press('Control+z');
-      expect(await hand.typedIn('D7')).toBe('after cleaning');
+      expect(await hand.typedIn('E7')).toBe('after cleaning');
     });
   });
 
@@ -50,7 +50,7 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
       await hand.page.mouse.up();
       await hand.settled();
       expect(Math.abs((await width()) - before - 60)).toBeLessThanOrEqual(1);
-      await hand.goTo('D7');
+      await hand.goTo('E7');
       await hand.press('Alt+Shift+ArrowLeft');
       expect(Math.abs((await width()) - before - 50)).toBeLessThanOrEqual(1);
       await hand.press('Control+z', 'Control+z');
@@ -107,7 +107,7 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
 
   test('the list of choices stands below its cell, the card fits a page, and a change of units is told', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.press('Alt+ArrowDown');
       const field = await hand.page.locator('.cell-editor').boundingBox();
       const list = await hand.page.locator('#suggestions').boundingBox();
@@ -146,7 +146,7 @@ describe.skipIf(!chromiumIsHere())('rows, widths, dates and hostile files on the
         expect(await hand.text('notice')).toMatch(reason);
         expect(await hand.text('log-name')).toBe('visit-log.xlsx');
       }
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.type('clean', 'Tab');
       expect(await hand.gate('Air')).toContain('ok');
     });

@@ -52,32 +52,32 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       await hand.type('MY-1', 'Tab');
       await put({
         I6: '20',
-        O6: 'blocked',
-        P6: 'clean',
+        P6: 'blocked',
         Q6: 'clean',
         R6: 'clean',
         S6: 'clean',
-        T6: 'none',
-        U6: 'running',
+        T6: 'clean',
+        U6: 'none',
+        V6: 'running',
       });
-      await put({ X6: '115', AH6: '88' });
+      await put({ Y6: '115', AI6: '88' });
       expect(await hand.text('strip')).toContain('Clean first');
       expect(await hand.gate('Supply')).toContain('ok');
-      await put({ O6: 'clean' });
-      await hand.goTo('AG6');
+      await put({ P6: 'clean' });
+      await hand.goTo('AH6');
       expect(await hand.page.locator('#cell-in-hand').innerText()).toMatch(/^Ready/);
       // 88 read as degC is a hot day all the same; 10 degC is below the 55 degF (12.8 degC) of the weather gate.
       await hand.sheet('Settings');
       await put({ B8: 'SI' });
       await hand.sheet('Readings');
-      await put({ AH6: '10' });
+      await put({ AI6: '10' });
       expect(await hand.gate('Weather')).not.toContain('ok');
     });
   });
 
   test('an edit opens the gate, undo closes it again, redo opens it', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.type('clean', 'Tab');
       expect(await hand.gate('Air')).toContain('ok');
       expect(await hand.text('strip')).not.toContain('Clean first');
@@ -93,7 +93,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
 
   test('an entry that the cell does not take is refused in words and can be put right', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.type('sparkling');
       expect(await hand.text('notice')).toContain('One of: clean, dirty, blocked, not seen');
       await hand.page.keyboard.press('Escape');
@@ -104,7 +104,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
 
   test('a choice is picked from the list by keyboard', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.page.keyboard.press('Alt+ArrowDown');
       expect(await hand.page.locator('#suggestion-list [role=option]').allInnerTexts()).toEqual([
         'clean',
@@ -121,13 +121,13 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
 
   test('tab-separated text is pasted, copied and filled down', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('AH6');
+      await hand.goTo('AI6');
       await hand.page.evaluate(() => navigator.clipboard.writeText('91\t79.5\n92\t"78"\n'));
       await hand.page.keyboard.press('Control+v');
       await hand.settled();
-      await hand.goTo('AI7');
+      await hand.goTo('AJ7');
       expect(await hand.typed()).toBe('78');
-      await hand.goTo('AH6');
+      await hand.goTo('AI6');
       await hand.page.keyboard.press('Shift+ArrowRight');
       await hand.settled();
       await hand.page.keyboard.press('Control+c');
@@ -136,7 +136,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       await hand.settled();
       await hand.page.keyboard.press('Control+d');
       await hand.settled();
-      await hand.goTo('AI7');
+      await hand.goTo('AJ7');
       expect(await hand.typed()).toBe('79.5');
     });
   });
@@ -164,20 +164,20 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
 
   test('a row is added in the middle of the table', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('A7');
+      await hand.goTo('B7');
       await hand.page.locator('#add-row').click();
       await hand.settled();
       expect(await hand.typed()).toBe('');
-      await hand.goTo('A8');
+      await hand.goTo('B8');
       expect(await hand.typed()).toBe('U-01');
     });
   });
 
   test.skipIf(!libreOfficeIsHere())('a saved log has the same values in LibreOffice', async () => {
     await bench.withTab(async (hand) => {
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.type('clean');
-      await hand.goTo('DO6');
+      await hand.goTo('DP6');
       await hand.type('<b>&"quoted"</b> 3/8"');
       await hand.sheet('Start here');
       await hand.goTo('D5');
@@ -205,15 +205,15 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       expect(compared).toBeGreaterThan(2000);
       expect(differences).toEqual([]);
       const readings = workbook.findSheet('Readings');
-      expect(readings?.value(5, 14)).toBe('clean');
-      expect(readings?.value(5, 118)).toBe('<b>&"quoted"</b> 3/8"');
+      expect(readings?.value(5, 15)).toBe('clean');
+      expect(readings?.value(5, 119)).toBe('<b>&"quoted"</b> 3/8"');
     });
   });
 
   test('a reload, with and without a network, brings back the log with its changes', async () => {
     const context = await bench.context();
     const hand = await bench.tab(context);
-    await hand.goTo('O6');
+    await hand.goTo('P6');
     await hand.type('clean');
     await hand.page.reload();
     await hand.ready();
@@ -230,7 +230,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
   test('changes of a tab that is gone are offered, and a log is open in one tab only', async () => {
     const context = await bench.context();
     const first = await bench.tab(context);
-    await first.goTo('O6');
+    await first.goTo('P6');
     await first.type('clean');
     const id = await first.page.evaluate(() => sessionStorage.getItem('ouncewise-open-log'));
     // A duplicated tab begins with a copy of the first one's session.
@@ -264,12 +264,12 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       await hand.page.keyboard.press('F6');
       await hand.page.keyboard.press('ArrowRight');
       await hand.settled();
-      expect(await hand.page.locator('#tabs [aria-selected=true]').innerText()).toBe('Latest');
+      expect(await hand.page.locator('#tabs [aria-selected=true]').innerText()).toBe('Answers');
       await hand.page.keyboard.press('ArrowLeft');
       await hand.settled();
       await hand.page.keyboard.press('F6');
       expect(await hand.page.evaluate(() => document.activeElement?.id)).toBe('grid');
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.type('clean', 'Tab');
       expect(await hand.page.locator('#spoken').innerText()).toContain('next:');
       const name = await hand.page.locator('#cell-in-hand').getAttribute('aria-label');
@@ -282,7 +282,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
     await bench.withTab(async (hand) => {
       await hand.page.locator('#show-charts').click();
       await hand.page.locator('#show-cautions').click();
-      await hand.goTo('O6');
+      await hand.goTo('P6');
       await hand.page.keyboard.press('Alt+ArrowDown');
       await hand.page.screenshot({ path: join(pictures, 'panels.png') });
       await hand.page.evaluate(axe);

@@ -120,7 +120,7 @@ export const paperColumns: readonly ColumnRecipe[] = [
 
 /** Follows from the register and the staff list; nobody types it twice. */
 export const registerColumns: readonly ColumnRecipe[] = [
-  typed('gas_in_unit', 9, { formula: forRow(fromRegister('Refrigerant')) }),
+  typed('gas_in_unit', 9, { formula: forRow(`${fromRegister('Refrigerant')}&""`) }),
   {
     heading: 'Nameplate',
     unit: typed('added', 0).unit,
@@ -140,7 +140,7 @@ export const registerColumns: readonly ColumnRecipe[] = [
   typed('elevation', 9, { formula: forRow(fromRegister('Elevation')) }),
   typed('cert_type', 10, {
     formula:
-      'IF([@Technician]="","",IFERROR(INDEX(Staff[Certificate],MATCH([@Technician],Staff[Technician],0)),"?"))',
+      'IF([@Technician]="","",IFERROR(INDEX(Staff[Certificate],MATCH([@Technician],Staff[Technician],0))&"","?"))',
     look: { align: 'center' },
   }),
 ];

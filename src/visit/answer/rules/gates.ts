@@ -107,8 +107,11 @@ const partHeadings = [
 ] as const;
 
 /** Whether it ran decides what its pressures mean: a standing pressure, or a running one. */
-export const compressorNotWritten: Rule = ({ set }) => {
-  if (set.compressor !== undefined) return undefined;
+export const compressorNotWritten: Rule = (evidence) => {
+  if (evidence.set.compressor !== undefined) return undefined;
+  // Dirt, ice and a wrong supply stand there whether it ran or not.
+  const gate = closedGate(evidence);
+  if (gate) return gate;
   return answerOf(
     'look-first',
     phrase`Look first: did it run`,
