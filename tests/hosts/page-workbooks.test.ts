@@ -103,7 +103,7 @@ describe.skipIf(!chromiumIsHere())('fleet summary and repair or replace on the p
       await hand.settled();
       const words = await hand.text('notice');
       // The same log twice counts once, a torn one not at all.
-      expect(words).toContain('Gathered: 2 files, 42 sets of readings');
+      expect(words).toContain('52.3 oz in 42 sets');
       expect(words).toContain('repeated rows counted once');
       expect(words).toContain('torn.xlsx');
       expect(words).toContain('left out');

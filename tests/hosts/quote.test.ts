@@ -48,13 +48,14 @@ test('prints the quote on one page', async () => {
   const pdf = await calc.profile.convert(quoteOf('visit-log.xlsx', 'U-04'), 'xlsx', 'pdf');
   const { stdout } = await run('pdftotext', ['-layout', pdf, '-']);
   const pages = stdout.split('\f').filter((page) => page.trim() !== '');
-  const quotes = pages.filter((page) => page.includes('· Quote'));
+  const quotes = pages.filter((page) => page.includes('· Offer'));
   expect(quotes).toHaveLength(1);
   for (const words of [
     'U-04',
     'Your choices',
-    'Please note',
-    'Local codes come first',
+    'We recommend',
+    'What the price covers',
+    'nobody but a certified technician opens the unit',
     'Customer: I choose',
   ]) {
     expect(quotes[0]).toContain(words);

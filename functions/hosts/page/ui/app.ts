@@ -103,10 +103,11 @@ export class App {
     this.#chartedRow = '';
     const readings = log.sheets.findIndex((sheet) => sheet.tables.some(({ name }) => name === 'Readings'));
     this.#tabs.set(log.sheets);
-    part('views').hidden = !log.hasVisits;
+    // A fleet carries sets of readings in its ledger, but no readings sheet to type them into.
+    part('views').hidden = !log.hasVisits || readings < 0;
     this.#setMode('table');
     this.goTo(readings >= 0 ? readings : log.first);
-    if (log.hasVisits) this.showVisit({ sheet: readings, row: 0 });
+    if (log.hasVisits && readings >= 0) this.showVisit({ sheet: readings, row: 0 });
   }
 
   get isInVisit(): boolean {
