@@ -49,6 +49,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       };
       await put({ H6: 'R-410A', I6: '14', M6: '115' });
       await hand.sheet('Readings');
+      await hand.goTo('B6');
       await hand.type('MY-1', 'Tab');
       await put({
         I6: '20',
@@ -273,7 +274,7 @@ describe.skipIf(!chromiumIsHere())('the worksheet page in Chromium', () => {
       await hand.type('clean', 'Tab');
       expect(await hand.page.locator('#spoken').innerText()).toContain('next:');
       const name = await hand.page.locator('#cell-in-hand').getAttribute('aria-label');
-      expect(name).toBe('P6, Indoor coil, clean');
+      expect(name).toBe('Q6, Indoor coil, clean');
     });
   });
 
