@@ -24,8 +24,15 @@ export class PageFiles {
     this.root = root;
     const shell = join(root, 'manifest/page');
     const samples = join(root, 'sample-workbooks');
-    this.files = new Map(readdirSync(shell).map((name) => [name, join(shell, name)]));
-    const names = readdirSync(samples).filter((name) => /^(?!.*-excel\.xlsx$)[^~].*\.xlsx$/.test(name));
+    // Folders list their files in whatever order; the same sources must make the same bytes.
+    this.files = new Map(
+      readdirSync(shell)
+        .sort()
+        .map((name) => [name, join(shell, name)]),
+    );
+    const names = readdirSync(samples)
+      .filter((name) => /^(?!.*-excel\.xlsx$)[^~].*\.xlsx$/.test(name))
+      .sort();
     for (const name of names) this.files.set(`samples/${name}`, join(samples, name));
     this.index = JSON.stringify(
       names
