@@ -1,10 +1,10 @@
-import { answerColumn } from '../sheets/answers-place.ts';
+import { answerColumn, readingsHeadingRow } from '../sheets/answers-place.ts';
 import type { ColumnRecipe } from '../../writing/table.ts';
 import { declared, verdictColumn, wordColumn } from './computed.ts';
 
 /** What DONEXT says of this row, from the sheet where one array works out all of them. */
 const answered = (column: keyof typeof answerColumn): string =>
-  `IF([@Unit]="","",INDEX(log_answers,ROW()-ROW(log_answers)+1,${answerColumn[column]}))`;
+  `IF([@Unit]="","",INDEX(log_answers,ROW()-${String(readingsHeadingRow)},${answerColumn[column]}))`;
 
 /** The one sentence a technician acts on. It stands before what DONEXT reads, so that no cell waits for itself. */
 export const answerColumns: readonly ColumnRecipe[] = [
@@ -26,6 +26,6 @@ export const reasonColumns: readonly ColumnRecipe[] = [
   declared(
     'next_step',
     9,
-    `IF([@Unit]="","",IF(N(INDEX(log_answers,ROW()-ROW(log_answers)+1,${answerColumn.Ounces}))=0,"",INDEX(log_answers,ROW()-ROW(log_answers)+1,${answerColumn.Ounces})*IF(log_units="SI",28.349523125,1)))`,
+    `IF([@Unit]="","",IF(N(INDEX(log_answers,ROW()-${String(readingsHeadingRow)},${answerColumn.Ounces}))=0,"",INDEX(log_answers,ROW()-${String(readingsHeadingRow)},${answerColumn.Ounces})*IF(log_units="SI",28.349523125,1)))`,
   ),
 ];

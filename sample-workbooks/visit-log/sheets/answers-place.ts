@@ -1,6 +1,9 @@
 /** Where the answers stand on their sheet: beside the rows of the readings, row for row. */
 export const answersSheetName = 'Answers';
 
+/** Row of the headings of the readings; the answers stand in the same rows. */
+export const readingsHeadingRow = 5;
+
 /** Sets that one log holds; a season of one technician is a third of it. */
 export const mostSets = 1000;
 

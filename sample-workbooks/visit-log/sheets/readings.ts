@@ -10,6 +10,7 @@ import { outcomeColumns } from '../columns/outcome.ts';
 import { rowCheckColumns } from '../columns/row-check.ts';
 import * as typed from '../columns/typed.ts';
 import { answerRules, verdictRules } from '../verdict-rules.ts';
+import { readingsHeadingRow } from './answers-place.ts';
 import { logRows } from '../scenario/rows.ts';
 
 const bands: readonly Band[] = [
@@ -36,7 +37,7 @@ const bands: readonly Band[] = [
   { title: 'Bookkeeping', ...bandLooks.computed, columns: bookkeepingColumns },
 ];
 
-const headingRow = 5;
+const headingRow = readingsHeadingRow;
 
 export const readings: LaidOutTable = layOutTable({
   name: 'Readings',

@@ -22,7 +22,8 @@ export function wholeLog(rows: number): Uint8Array {
   if (grown === undefined) throw new Error('the readings were lost');
   const { sheet, firstRow, lastRow, left, columns } = grown;
   let used = firstRow;
-  while (sheet.value(used, left) !== null) used++;
+  const unit = left + columns.indexOf('Unit');
+  while (sheet.value(used, unit) !== null) used++;
   const count = used - firstRow;
   const steps: CellStep[] = [];
   for (let row = used; row <= lastRow; row++) {
