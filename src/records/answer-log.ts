@@ -58,11 +58,14 @@ export interface UnitLog {
   /** Undefined: there is no staff list. */
   readonly people: People | undefined;
   readonly instruments?: Instruments | undefined;
+  /** For a caller that asks again after an edit: may give an answer it kept for the same entry and the same knowledge. */
+  readonly recall?: ((entry: LogEntry, before: Knowledge, answer: () => Answered) => Answered) | undefined;
 }
 
 interface Placed extends LogEntry {
   /** Where in the log it stands; undefined for a row of an earlier visit. */
   readonly index: number | undefined;
+  readonly entry?: LogEntry;
 }
 
 /**
@@ -76,25 +79,31 @@ export function answerUnit(given: UnitLog): readonly Answered[] {
   const unit: UnitFacts = registered === undefined ? {} : unitFactsOf(registered);
   const placed: Placed[] = [
     ...earlier.map((entry) => ({ ...entry, index: undefined })),
-    ...log.map((entry, index) => ({ ...entry, index })),
+    ...log.map((entry, index) => ({ ...entry, index, entry })),
   ];
   const answers: Answered[] = [];
   let known: Knowledge = nothingKnown;
-  for (const { row, unreadable, index } of inOrder(placed)) {
-    const person = personOf(row, people?.get(keyOf(row, 'technician_id')), people !== undefined);
-    const set = visitSetOf(row, unreadable);
-    const answered = answerSet({
-      // Where the register is silent, what the row says of the label stands.
-      unit: { ...unit, refrigerant: unit.refrigerant ?? gasOf(set.gasInUnit) },
-      person,
-      set,
-      before: known,
-      instruments,
-    });
+  const { recall = (_entry, _before, answer) => answer() } = given;
+  for (const { row, unreadable, index, entry } of inOrder(placed)) {
+    const before = known;
+    const answered = recall(entry ?? { row, unreadable }, before, () => answerOne(row, unreadable, before));
     known = answered.known;
     if (index !== undefined) answers[index] = answered;
   }
   return answers;
+
+  function answerOne(row: RecordRow, unreadable: readonly Finding[], before: Knowledge): Answered {
+    const person = personOf(row, people?.get(keyOf(row, 'technician_id')), people !== undefined);
+    const set = visitSetOf(row, unreadable);
+    return answerSet({
+      // Where the register is silent, what the row says of the label stands.
+      unit: { ...unit, refrigerant: unit.refrigerant ?? gasOf(set.gasInUnit) },
+      person,
+      set,
+      before,
+      instruments,
+    });
+  }
 }
 
 /**

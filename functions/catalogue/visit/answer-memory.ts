@@ -1,59 +1,66 @@
+import type { LogEntry } from '../../../src/records/index.ts';
+import type { Answered, Knowledge } from '../../../src/visit/answer/index.ts';
 import type { CellInput } from '../../runtime/cells.ts';
 import type { Cells } from '../records/read-table.ts';
 import type { AnswerTexts } from './answer-texts.ts';
 
-/** What was answered for the rows of one unit. */
-interface Answered {
-  readonly rows: readonly Cells[];
-  readonly texts: readonly AnswerTexts[];
+interface KeptRow {
+  readonly cells: Cells;
+  readonly entry: LogEntry;
 }
-
-/** Units kept for one surrounding: register, staff list, earlier visits, headings and units of measure. */
-interface Kept {
-  readonly around: string;
-  readonly units: Map<string, Answered>;
-}
-
-const surroundings = 4;
 
 /**
- * Answers are pure, and one edit changes one row: the rows of all other units are compared, cell by cell, and keep theirs. Hosts
- * hand over a fresh copy of the log with every edit, so that it is content that counts.
+ * What is kept for one surrounding: register, staff list, earlier visits, headings and units of measure. Answers are pure, and one
+ * edit changes one row: a row whose cells are what they were keeps its entry, an entry met by the same knowledge keeps its answer.
  */
 export class AnswerMemory {
-  #kept: Kept[] = [];
+  readonly #rows = new Map<string, readonly KeptRow[]>();
+  readonly #answers = new WeakMap<LogEntry, { readonly before: string; readonly answered: Answered }>();
+  readonly #texts = new WeakMap<Answered, AnswerTexts>();
 
-  /** The memory of one surrounding; the least recently used one goes. */
-  around(cells: readonly unknown[]): Map<string, Answered> {
-    const around = JSON.stringify(cells);
-    const known = this.#kept.find((one) => one.around === around);
-    const kept = known ?? { around, units: new Map<string, Answered>() };
-    this.#kept = [kept, ...this.#kept.filter((one) => one !== kept)].slice(0, surroundings);
-    return kept.units;
+  /** Entries of a unit's rows; only rows that changed are read. */
+  entries(key: string, rows: readonly Cells[], read: (place: number) => LogEntry): readonly LogEntry[] {
+    const known = this.#rows.get(key) ?? [];
+    const kept = rows.map((cells, place): KeptRow => {
+      const before = known[place];
+      return before && sameCells(before.cells, cells) ? before : { cells, entry: read(place) };
+    });
+    this.#rows.set(key, kept);
+    return kept.map(({ entry }) => entry);
+  }
+
+  readonly recall = (entry: LogEntry, before: Knowledge, answer: () => Answered): Answered => {
+    const spelled = JSON.stringify(before);
+    const known = this.#answers.get(entry);
+    if (known?.before === spelled) return known.answered;
+    const answered = answer();
+    this.#answers.set(entry, { before: spelled, answered });
+    return answered;
+  };
+
+  texts(answered: Answered, write: () => AnswerTexts): AnswerTexts {
+    const known = this.#texts.get(answered);
+    if (known) return known;
+    const written = write();
+    this.#texts.set(answered, written);
+    return written;
   }
 }
 
-/** Answers of a unit's rows, from memory when every cell is what it was. */
-export function remembered(
-  memory: Map<string, Answered>,
-  key: string,
-  rows: readonly Cells[],
-  answer: () => readonly AnswerTexts[],
-): readonly AnswerTexts[] {
-  const known = memory.get(key);
-  if (known && sameRows(known.rows, rows)) return known.texts;
-  const texts = answer();
-  memory.set(key, { rows, texts });
-  return texts;
+const surroundings = 4;
+let memories: readonly { readonly around: string; readonly memory: AnswerMemory }[] = [];
+
+/** The memory of one surrounding; the least recently used one goes. */
+export function memoryFor(cells: readonly unknown[]): AnswerMemory {
+  const around = JSON.stringify(cells);
+  const known = memories.find((one) => one.around === around) ?? { around, memory: new AnswerMemory() };
+  memories = [known, ...memories.filter((one) => one !== known)].slice(0, surroundings);
+  return known.memory;
 }
 
-function sameRows(one: readonly Cells[], other: readonly Cells[]): boolean {
-  return one.length === other.length && one.every((row, index) => sameCells(row, other[index]));
-}
-
-function sameCells(one: Cells, other: Cells | undefined): boolean {
+function sameCells(one: Cells, other: Cells): boolean {
   if (one === other) return true;
-  if (other === undefined || one.length !== other.length) return false;
+  if (one.length !== other.length) return false;
   for (let index = 0; index < one.length; index += 1) {
     if (!sameCell(one[index], other[index])) return false;
   }

@@ -14,15 +14,13 @@ import type { TableCell } from '../../runtime/define.ts';
 import type { UnitSystem } from '../../runtime/unit-system.ts';
 import type { Cells, SheetReader } from '../records/read-table.ts';
 import { isEmptyRow, readRow, sheetReader } from '../records/read-table.ts';
-import { AnswerMemory, remembered } from './answer-memory.ts';
+import { memoryFor } from './answer-memory.ts';
 import type { AnswerTexts } from './answer-texts.ts';
 import { answerTexts } from './answer-texts.ts';
 import * as shared from './shared-parameters.ts';
 import { donextExamples } from './donext-examples.ts';
 
 type Range = readonly Cells[];
-
-const memory = new AnswerMemory();
 
 export const donext = defineFunction({
   id: 'DONEXT',
@@ -161,13 +159,14 @@ function answersOf(
 ): readonly (AnswerTexts | undefined)[] {
   const typed = sheet.columns.filter(({ field }) => field.origin === 'input');
   const unit = sheet.columns.find(({ field }) => field.name === 'unit_id');
-  const kept = memory.around([
+  const memory = memoryFor([
     surroundings,
     sheet.columns.map(({ index, field, unit: stated }) => [index, field.name, stated?.symbol]),
     sheet.units.mass.symbol,
     sheet.units.temperature.symbol,
     sheet.units.pressure.symbol,
   ]);
+  const units = unitsOf(sheet);
   const places = new Map<string, number[]>();
   body.forEach((cells, index) => {
     const written = cells[unit?.index ?? 0];
@@ -182,16 +181,17 @@ function answersOf(
   for (const [key, rows] of places) {
     // What is worked out in the row is no evidence of its own: only typed cells are compared and read.
     const own = rows.map((index) => typed.map(({ index: column }) => body[index]?.[column]));
-    const texts = remembered(kept, key, own, () => {
-      const entries = rows.map((index) => readRow(sheet, body[index] ?? []));
-      return answerUnit({
-        log: entries,
-        earlier: earlier.get(key) ?? [],
-        registered: registered.get(key),
-        people,
-        instruments,
-      }).map((answered, place) => answerTexts(answered, entries[place]?.row ?? {}, unitsOf(sheet)));
-    });
+    const entries = memory.entries(key, own, (place) => readRow(sheet, body[rows[place] ?? -1] ?? []));
+    const texts = answerUnit({
+      log: entries,
+      earlier: earlier.get(key) ?? [],
+      registered: registered.get(key),
+      people,
+      instruments,
+      recall: memory.recall,
+    }).map((answered, place) =>
+      memory.texts(answered, () => answerTexts(answered, entries[place]?.row ?? {}, units)),
+    );
     rows.forEach((index, place) => {
       answers[index] = texts[place];
     });
