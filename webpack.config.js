@@ -47,6 +47,8 @@ function build({ name, entry, target, es, output, minimize = false, help = true,
     // JavaScript.
     optimization: {
       minimize,
+      // Numbers for modules depend on where the tree stands; names from the root do not.
+      moduleIds: 'named',
       minimizer: ['...', new EsbuildPlugin({ target: es, legalComments: 'none', ...inTheOpen })],
     },
     performance: { hints: false },
@@ -130,6 +132,7 @@ export default [
     // `npm start` waits for this build: one quick minifier, since the page comes from this computer.
     optimization: {
       minimize: true,
+      moduleIds: 'named',
       minimizer: [new EsbuildPlugin({ target: 'es2022', legalComments: 'none' })],
     },
   },
