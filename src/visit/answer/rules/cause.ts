@@ -1,6 +1,6 @@
 import type { Phrase } from '../../../phrase.ts';
 import { phrase } from '../../../phrase.ts';
-import { capacitorCheck } from '../../capacitor-check.ts';
+import { capacitorCheck, labelTolerance } from '../../capacitor-check.ts';
 import type { Answer } from '../answer-form.ts';
 import { answerOf } from '../answer-form.ts';
 import { headings, openReadings } from '../ask.ts';
@@ -12,9 +12,8 @@ import { massSum } from './mass-limit.ts';
 export const weakCapacitor: Rule = ({ set }) => {
   const { capacitorMeasuredF: measuredF, capacitorLabelF: labelF } = set;
   if (measuredF === undefined || labelF === undefined) return undefined;
-  const tolerance = 0.06;
   const verdict = capacitorCheck({
-    label: { lowest: labelF * (1 - tolerance), highest: labelF * (1 + tolerance) },
+    label: { lowest: labelF * (1 - labelTolerance), highest: labelF * (1 + labelTolerance) },
     measuredF,
     amps: undefined,
     volts: undefined,
