@@ -11,9 +11,9 @@ export const gwpBases: readonly GwpBasis[] = [
 
 /** Where the values of each basis come from; tests/standards/settled/settled-values.csv holds those that were seen. */
 export const gwpSources: Readonly<Record<GwpBasis, string>> = {
-  AR4: 'IPCC Fourth Assessment Report 2007, 100 years, by the transcription globalwarmingpotentials 0.13.2; HFOs and hydrocarbons Regulation (EU) 517/2014, from memory',
-  AR5: 'IPCC Fifth Assessment Report 2013, 100 years, without climate-carbon feedback, by the transcription globalwarmingpotentials 0.13.2; HFOs ("less than 1" taken as 1) and hydrocarbons (as in AR4) from memory',
-  AR6: 'IPCC Sixth Assessment Report 2021, 100 years, by the transcription globalwarmingpotentials 0.13.2; HFOs and hydrocarbons from memory',
+  AR4: 'IPCC Fourth Assessment Report 2007, 100 years, as copied in globalwarmingpotentials 0.13.2; HFOs and hydrocarbons Regulation (EU) 517/2014, from memory',
+  AR5: 'IPCC Fifth Assessment Report 2013, 100 years, without climate-carbon feedback, as copied in globalwarmingpotentials 0.13.2; HFOs ("less than 1" taken as 1) and hydrocarbons (as in AR4) from memory',
+  AR6: 'IPCC Sixth Assessment Report 2021, 100 years, as copied in globalwarmingpotentials 0.13.2; HFOs and hydrocarbons from memory',
   'US exchange value':
     'American Innovation and Manufacturing Act, 42 U.S.C. 7675(c)(1) and (e)(1)(D)(i), tables 2 and 3',
   'EU 2024/573':
